@@ -1,0 +1,51 @@
+"""A plant that the course names and no lesson describes.
+
+Names are looked up by common name, by the other names in a lesson's head, by file name and
+by scientific name. A misspelt name would drop the plant from the course.
+"""
+
+from __future__ import annotations
+
+from difflib import get_close_matches
+from typing import TYPE_CHECKING, Final
+
+from sallet.checks.problem import Problem
+from sallet.checks.words import did_you_mean
+from sallet.findings import Severity
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from sallet.course.model import Course
+    from sallet.lesson.bank import Bank
+    from sallet.source import Span
+
+ID: Final = "unknown-lesson"
+SEVERITY: Final = Severity.STOP
+LOOKS_AT: Final = "course"
+GOOD = {
+    "course.yml": "plants: [Ramsons]\n",
+    "lessons/ramsons.md": "---\nname: Ramsons\n---\n",
+}
+BAD = {
+    "course.yml": "plants: [Ramson]\n",
+    "lessons/ramsons.md": "---\nname: Ramsons\n---\n",
+}
+
+
+def check(course: Course, bank: Bank) -> Iterator[Problem]:
+    """Yield each name that no lesson answers to."""
+    for name, span in _names(course):
+        if bank.find(name) is None:
+            names = [lesson.name for lesson in bank.lessons]
+            near = get_close_matches(name, names, n=3, cutoff=0.5)
+            message = f"no lesson is named `{name}` in the folder `{course.lessons}`"
+            yield Problem(span, message, did_you_mean(near, "write the lesson, or take it out"))
+
+
+def _names(course: Course) -> Iterator[tuple[str, Span]]:
+    for index, name in enumerate(course.plants or ()):
+        yield name, course.where("plants", index)
+    for number, session in enumerate(course.sessions):
+        for index, name in enumerate(session.plants):
+            yield name, course.where("sessions", number, "plants", index)

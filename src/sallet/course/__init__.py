@@ -1,0 +1,1 @@
+"""A course: its place, its sessions, and which lessons it teaches."""

@@ -1,0 +1,104 @@
+"""Bullets → facts: the label looked up, the value read by the grammar of the label's kind."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from sallet.lesson.model import Fact, Fault, Item, Words
+from sallet.lesson.values.counts import read_counts
+from sallet.lesson.values.measures import read_measures
+from sallet.lesson.values.states import read_states
+from sallet.lesson.values.times import read_times
+from sallet.lesson.values.zones import read_zones
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from sallet.lesson.outline import Bullet
+    from sallet.lesson.vocabulary import Label, Subject, Vocabulary
+    from sallet.source import Text
+
+ON_THE_CARD: Final = "on the card"
+"""The label of a nested bullet that holds a shorter wording for the field card."""
+
+
+def read_facts(
+    bullets: Iterable[Bullet], subject: Subject, part: str, vocabulary: Vocabulary,
+    faults: list[Fault],
+) -> Iterator[Fact]:  # fmt: skip
+    """Yield the facts of an organ or section; what is wrong with them goes into `faults`."""
+    for bullet in bullets:
+        fact = read_fact(bullet, subject, part, vocabulary, faults)
+        if fact:
+            yield fact
+
+
+def read_fact(
+    bullet: Bullet, subject: Subject, part: str, vocabulary: Vocabulary, faults: list[Fault]
+) -> Fact | None:
+    """Return the fact of a bullet; None where no label stands before a colon."""
+    if bullet.label is None:
+        words = bullet.value.value
+        faults.append(Fault("bullet-without-label", bullet.span, words, (), subject.heading))
+        return None
+    label = subject.label(bullet.label.value)
+    if label is None:
+        nearest = subject.nearest(bullet.label.value)
+        fault = Fault("unknown-label", bullet.label.span, bullet.label.value, nearest,
+                      subject.heading)  # fmt: skip
+        faults.append(fault)
+    items, wrong = _read(bullet.value, label, vocabulary)
+    if not bullet.value.value.strip():
+        wrong.append(Fault("empty-value", bullet.label.span, bullet.label.value))
+    faults.extend(wrong)
+    return Fact(
+        subject=subject.name,
+        part=part,
+        label=label.name if label else bullet.label.value,
+        known=label is not None,
+        key=bullet.bold,
+        items=items,
+        text=" ".join(bullet.value.value.split()),
+        note=bullet.note,
+        on_card=card_wording(bullet, faults),
+        citations=bullet.citations,
+        span=bullet.span,
+        label_span=bullet.label.span,
+        value_span=bullet.value.span,
+    )
+
+
+def _read(
+    value: Text, label: Label | None, vocabulary: Vocabulary
+) -> tuple[tuple[Item, ...], list[Fault]]:
+    match label.kind if label else "words":
+        case "states" if label:
+            return read_states(value, label, vocabulary)
+        case "measure":
+            return read_measures(value, vocabulary)
+        case "count":
+            return read_counts(value, vocabulary)
+        case "times":
+            return read_times(value, vocabulary)
+        case "zones":
+            return read_zones(value, vocabulary)
+    words = " ".join(value.value.split())
+    return ((Item(Words(words), words, value.span),) if words else ()), []
+
+
+def card_wording(bullet: Bullet, faults: list[Fault], allowed: Iterable[str] = ()) -> str:
+    """Return the nested bullet `on the card`; other nested bullets are faults."""
+    found = ""
+    for inner in bullet.inner:
+        words = inner.label.value.casefold() if inner.label else ""
+        if words == ON_THE_CARD:
+            found = whole_text(inner)
+        elif words not in allowed:
+            at = inner.label or inner.value
+            faults.append(Fault("nested-bullet", inner.span, at.value, (ON_THE_CARD, *allowed)))
+    return found
+
+
+def whole_text(bullet: Bullet) -> str:
+    """Return a bullet's value and note as one run of words."""
+    return " ".join(f"{bullet.value.value} {bullet.note.text}".split())

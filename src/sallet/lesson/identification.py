@@ -1,0 +1,30 @@
+"""Identification: the organs of the plant, each a heading with its facts below."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from sallet.lesson.facts import read_facts
+from sallet.lesson.model import Fact, Fault
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from sallet.lesson.outline import Part
+    from sallet.lesson.vocabulary import Vocabulary
+
+
+def read_organs(
+    parts: Iterable[Part], vocabulary: Vocabulary, faults: list[Fault]
+) -> Iterator[Fact]:
+    """Yield the facts below organ headings; a heading that names no organ is a fault."""
+    for part in parts:
+        found = vocabulary.organ(part.heading.value)
+        if found is None:
+            nearest = vocabulary.nearest_organs(part.heading.value)
+            faults.append(Fault("unknown-organ", part.heading.span, part.heading.value, nearest))
+            continue
+        organ, kind = found
+        name = kind.name if kind else ""
+        yield from read_facts(part.bullets, organ, name, vocabulary, faults)
+        yield from read_organs(part.inner, vocabulary, faults)

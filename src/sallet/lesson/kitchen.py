@@ -1,0 +1,130 @@
+"""Season, Edible parts and Parts to remove: what there is, when, and what is cut away."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from sallet.lesson.facts import card_wording, read_fact
+from sallet.lesson.model import EdiblePart, Fact, Fault, Item, Removal, Timing
+from sallet.lesson.values.states import read_states
+from sallet.lesson.values.times import read_times
+from sallet.source import Span, Text
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from sallet.lesson.outline import Bullet
+    from sallet.lesson.vocabulary import Subject, Vocabulary
+
+EDIBLE: Final = "edible parts"
+WAYS: Final = "preparation"
+"""The label of the vocabulary that holds raw, cooked and the like."""
+
+
+def read_season(
+    bullets: Iterable[Bullet], vocabulary: Vocabulary, faults: list[Fault]
+) -> Iterator[Timing]:
+    """Yield the rows of Season."""
+    for bullet in bullets:
+        timing = _timing(bullet, bullet.value, vocabulary, faults)
+        if timing:
+            card_wording(bullet, faults)
+            yield timing
+
+
+def _timing(
+    bullet: Bullet, when: Text, vocabulary: Vocabulary, faults: list[Fault]
+) -> Timing | None:
+    if bullet.label is None:
+        faults.append(Fault("bullet-without-label", bullet.span, bullet.value.value, (), "Season"))
+        return None
+    items, wrong = read_times(when, vocabulary)
+    if not when.value.strip():
+        wrong.append(Fault("empty-value", bullet.label.span, bullet.label.value))
+    faults.extend(wrong)
+    found = vocabulary.organ(bullet.label.value)
+    if found is None:
+        nearest = vocabulary.nearest_organs(bullet.label.value)
+        faults.append(Fault("unknown-part", bullet.label.span, bullet.label.value, nearest))
+    organ, part = found or (None, None)
+    return Timing(
+        name=bullet.label.value,
+        organ=organ.name if organ else "",
+        part=part.name if part else "",
+        items=items,
+        text=" ".join(when.value.split()),
+        note=bullet.note,
+        citations=bullet.citations,
+        span=bullet.span,
+        label_span=bullet.label.span,
+        value_span=when.span,
+    )
+
+
+def read_edible_parts(
+    bullets: Iterable[Bullet], vocabulary: Vocabulary, faults: list[Fault]
+) -> Iterator[EdiblePart]:
+    """Yield the edible parts: `part: when; how`, with what is said of it in nested bullets."""
+    subject = vocabulary.subject(EDIBLE)
+    for bullet in bullets:
+        when, how = _at_semicolon(bullet.value)
+        timing = _timing(bullet, when, vocabulary, faults)
+        if timing is None:
+            continue
+        facts = tuple(_nested(bullet, subject, timing.part, vocabulary, faults))
+        known = [inner.label.value.casefold() for inner in bullet.inner if inner.label]
+        yield EdiblePart(
+            timing=timing,
+            ways=_ways(how, subject, vocabulary, faults),
+            facts=facts,
+            on_card=card_wording(bullet, [], known),
+        )
+
+
+def _at_semicolon(value: Text) -> tuple[Text, Text]:
+    at = value.value.find(";")
+    at = len(value.value) if at < 0 else at
+    start = value.span.start
+    when = value.value[:at].rstrip()
+    rest = value.value[at + 1 :]
+    lead = at + 1 + len(rest) - len(rest.lstrip())
+    how = rest.strip()
+    return (
+        Text(when, Span(start, start + len(when))),
+        Text(how, Span(start + lead, start + lead + len(how))),
+    )
+
+
+def _ways(
+    how: Text, subject: Subject, vocabulary: Vocabulary, faults: list[Fault]
+) -> tuple[Item, ...]:
+    label = subject.label(WAYS)
+    if label is None or not how.value:
+        return ()
+    items, wrong = read_states(how, label, vocabulary)
+    faults.extend(wrong)
+    return items
+
+
+def _nested(
+    bullet: Bullet, subject: Subject, part: str, vocabulary: Vocabulary, faults: list[Fault]
+) -> Iterator[Fact]:
+    for inner in bullet.inner:
+        if inner.label and inner.label.value.casefold() == "on the card":
+            continue
+        fact = read_fact(inner, subject, part, vocabulary, faults)
+        if fact:
+            yield fact
+
+
+def read_removals(bullets: Iterable[Bullet], faults: list[Fault]) -> Iterator[Removal]:
+    """Yield the parts to remove: `part: reason`."""
+    for bullet in bullets:
+        yield Removal(
+            name=bullet.label or bullet.value,
+            reason=bullet.value if bullet.label else Text("", Span(*[bullet.value.span.end] * 2)),
+            note=bullet.note,
+            on_card=card_wording(bullet, faults),
+            citations=bullet.citations,
+            span=bullet.span,
+        )

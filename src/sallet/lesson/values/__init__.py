@@ -1,0 +1,1 @@
+"""The grammar of what stands behind the colon: states, measures, counts, times, zones."""
