@@ -67,11 +67,25 @@ class Citation:
 
 
 @dataclass(frozen=True)
+class Term:
+    """A state's name in the vocabulary and the words by which the lesson calls it."""
+
+    name: str
+    words: str
+
+
+@dataclass(frozen=True)
 class StateRange:
     """One state, or all from one to another; names as in the vocabulary, in its order."""
 
     names: tuple[str, ...]
-    is_range: bool = False
+    ends: tuple[Term, ...]
+    """The state, or the two ends of the range, as written."""
+
+    @property
+    def is_range(self) -> bool:
+        """Whether it is a range between two states."""
+        return len(self.ends) > 1
 
 
 @dataclass(frozen=True)

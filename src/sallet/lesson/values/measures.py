@@ -75,7 +75,8 @@ def _pieces(value: Text) -> tuple[Piece, ...]:
 
 
 def _measure(text: Text, faults: list[Fault]) -> Measure | Words:
-    match = _MEASURE.match(text.value) or _alone(text)
+    upper_only = _upper_only(text)
+    match = _MEASURE.match(upper_only or text.value)
     if match is None:
         faults.append(Fault("unreadable-measure", text.span, text.value))
         return Words(text.value, understood=False)
@@ -89,6 +90,7 @@ def _measure(text: Text, faults: list[Fault]) -> Measure | Words:
     low_unit = unit_named(words["low_unit"]) if words.get("low_unit") else unit
     low = _number(words["low"]) * (low_unit or unit).millimetres
     high = _number(words["high"]) * unit.millimetres if words.get("high") else low
+    low = Fraction(0) if upper_only else low
     if low > high:
         faults.append(Fault("range-upside-down", text.span, text.value))
         low, high = high, low
@@ -103,13 +105,16 @@ def _measure(text: Text, faults: list[Fault]) -> Measure | Words:
     )
 
 
-def _alone(text: Text) -> re.Match[str] | None:
-    # `up to 25 cm` with nothing before it: the length itself, not an extreme of one.
+def _upper_only(text: Text) -> str | None:
+    # `up to 25 cm` with no length before it: anything from nothing to the length.
     extreme = _EXTREME.match(text.value)
-    if extreme is None:
+    if extreme is None or _is_least(extreme):
         return None
-    unit = extreme["unit"] or ""
-    return _MEASURE.match(f"{extreme['number']} {unit}".strip())
+    return f"{extreme['number']} {extreme['unit'] or ''}".strip()
+
+
+def _is_least(extreme: re.Match[str]) -> bool:
+    return extreme["which"].lower().split()[-1] in {"least", "than"}
 
 
 def _with_extreme(
@@ -121,7 +126,7 @@ def _with_extreme(
         faults.append(fault)
         return measure
     length = _number(match["number"]) * unit.millimetres
-    least = match["which"].lower().split()[-1] in {"least", "than"}
+    least = _is_least(match)
     upside_down = length > measure.low if least else length < measure.high
     if upside_down:
         faults.append(Fault("range-upside-down", piece.span, piece.text.value))

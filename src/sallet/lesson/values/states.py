@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Absent, Fault, Item, StateRange, Words
+from sallet.lesson.model import Absent, Fault, Item, StateRange, Term, Words
 from sallet.lesson.values.pieces import adverbs, qualified, split
 from sallet.lesson.vocabulary import State, normal
 from sallet.source import Span, Text
@@ -48,13 +48,14 @@ def _value(text: Text, label: Label, faults: list[Fault]) -> Value:
         return Absent()
     state = label.state(text.value)
     if state:
-        return StateRange((state.name,))
+        return StateRange((state.name,), (Term(state.name, text.value),))
     ends = _ends(text)
     states = [label.state(end.value) for end in ends]
     known = [state for state in states if state]
     if len(known) == len(ends) > 1:
         between = label.between(known[0], known[-1])
-        return StateRange(tuple(state.name for state in between), is_range=True)
+        terms = (Term(s.name, end.value) for s, end in zip(known, ends, strict=True))
+        return StateRange(tuple(state.name for state in between), tuple(terms))
     faults.extend(_faults(ends, states, label))
     return Words(text.value, understood=False)
 
