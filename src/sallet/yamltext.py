@@ -43,7 +43,10 @@ class Node:
     def plain(self) -> Any:
         """Return the node as strings, lists and dictionaries; of two equal keys the first."""
         if self.entries is not None:
-            return {entry.key.value: entry.node.plain() for entry in reversed(self.entries)}
+            plain: dict[str, Any] = {}
+            for entry in self.entries:
+                plain.setdefault(entry.key.value, entry.node.plain())
+            return plain
         if self.items is not None:
             return [item.plain() for item in self.items]
         return self.text

@@ -154,3 +154,9 @@ def _who_and_when(words: str) -> tuple[str, date | None]:
         return match["who"].strip(), date.fromisoformat(match["date"])
     except ValueError:
         return words, None
+
+
+def front_matter_schema() -> dict[str, Any]:
+    """Return the JSON Schema of a lesson's head, for editors that complete and check it."""
+    schema = FrontMatterFields.model_json_schema(by_alias=True, mode="validation")
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema"} | schema

@@ -1,0 +1,199 @@
+"""The commands. Only this module touches the terminal, the environment and the exit code.
+
+Exit codes: 0 clean, 1 something stops the course, 2 wrong usage or a disk that refuses.
+"""
+
+from __future__ import annotations
+
+import json
+import sys
+import traceback
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Final
+
+import click
+
+from sallet import __version__
+from sallet.checks import CHECKS
+from sallet.checks.catalogue import summary_of
+from sallet.course.reading import course_schema
+from sallet.explaining import explain_words, nothing_known
+from sallet.findings import Finding, Severity, as_json, as_sarif, as_text, summary
+from sallet.folder import REFUSED, REFUSED_ABOUT, Folder, NotFound, read_path
+from sallet.lesson.front_matter import front_matter_schema
+from sallet.lesson.vocabulary_file import load_vocabulary
+from sallet.publish.assembling import LinksLost, assemble, output_folder
+from sallet.publish.writer import NotOurs, Written
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+CLEAN: Final = 0
+STOPPED: Final = 1
+USAGE: Final = 2
+
+_HERE = click.Path(path_type=Path)
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 92})
+@click.version_option(__version__, prog_name="sallet")
+def commands() -> None:
+    """Make a checked course from lessons on wild edible plants: one Markdown file a plant."""
+
+
+@commands.command()
+@click.argument("path", type=_HERE, default=".")
+@click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json", "sarif"]),
+    default="text",
+    help="For people, for programs, or SARIF 2.1.0 for editors and build servers.",
+)
+def check(path: Path, form: str) -> None:
+    """Look for faults in a course folder (default: here), a folder of lessons or one lesson.
+
+    Exit code 0 if nothing stops the course, 1 if something does.
+    """
+    folder = read_path(path, load_vocabulary())
+    findings = folder.findings()
+    click.echo(_formatted(findings, folder, form))
+    sys.exit(STOPPED if stopping(findings) else CLEAN)
+
+
+def _formatted(findings: list[Finding], folder: Folder, form: str) -> str:
+    if form == "json":
+        return as_json(findings)
+    if form == "sarif":
+        rules = {module.ID: summary_of(module) for module in CHECKS}
+        return as_sarif(findings, rules | {REFUSED: REFUSED_ABOUT.split("\n", 1)[0]})
+    return as_text(findings, folder.sources, colour=_colour())
+
+
+def _colour() -> bool:
+    return sys.stdout.isatty()
+
+
+def stopping(findings: list[Finding]) -> list[Finding]:
+    """Return the findings with which a course is never published."""
+    return [finding for finding in findings if finding.severity is Severity.STOP]
+
+
+@commands.command()
+@click.argument("name", nargs=-1)
+@click.option(
+    "--json", "as_schema", is_flag=True, help="For `course.yml` and `lesson`: the JSON Schema."
+)
+def explain(name: tuple[str, ...], *, as_schema: bool) -> None:
+    """Explain a check, a label, a term or a part of the plant. Without NAME: what there is.
+
+    `sallet explain course.yml --json` prints a JSON Schema with which an editor completes and
+    checks course.yml as you type; `sallet explain lesson --json` one for a lesson's head.
+    """
+    words = " ".join(name)
+    if as_schema:
+        _print_schema(words)
+        return
+    text = explain_words(words, load_vocabulary())
+    if text is None:
+        click.echo(nothing_known(words, load_vocabulary()), err=True)
+        sys.exit(USAGE)
+    click.echo(text)
+
+
+def _print_schema(words: str) -> None:
+    schemas: dict[str, Callable[[], dict[str, Any]]] = {
+        "course.yml": course_schema,
+        "course": course_schema,
+        "lesson": front_matter_schema,
+    }
+    if words not in schemas:
+        message = "a JSON Schema is there for `course.yml` and for `lesson`"
+        raise click.UsageError(message)
+    click.echo(json.dumps(schemas[words](), indent=2, ensure_ascii=False))
+
+
+@commands.command("assemble")
+@click.argument("path", type=_HERE, default=".")
+@click.option("--draft", is_flag=True, help="Assemble in spite of faults; every page says DRAFT.")
+def assemble_course(path: Path, *, draft: bool) -> None:
+    """Assemble a course into its output folder: pages that open from disk and on any host.
+
+    A lesson with a fault that stops leaves the old pages as they are.
+    """
+    folder = read_path(path, load_vocabulary())
+    if folder.course is None:
+        message = f"`{path}` is no course; expected a folder with a course.yml"
+        raise click.UsageError(message)
+    findings = folder.findings()
+    stops = stopping(findings)
+    if stops and not draft:
+        click.echo(as_text(stops, folder.sources, colour=_colour()), err=True)
+        click.echo("\nNothing was assembled, and the old pages are as they were.", err=True)
+        sys.exit(STOPPED)
+    # A course without a fault that stops is no draft, whatever was asked.
+    written = assemble(folder, folder.course, findings, draft=bool(stops))
+    click.echo(_told(written, findings, output_folder(folder, folder.course)))
+
+
+def _told(written: Written, findings: list[Finding], target: Path) -> str:
+    pages = [p for p in (*written.new, *written.changed, *written.unchanged) if p.endswith("html")]
+    lines = [
+        f"{len(pages)} pages in {_near(target)}: {_counted(written)}",
+        f"open {_near(target / 'index.html')}",
+    ]
+    if written.carried_over:
+        lines.insert(1, f"kept {len(written.carried_over)} files that sallet did not make")
+    if findings:
+        lines.append(f"found: {summary(findings)}; `sallet check` tells more")
+    return "\n".join(lines)
+
+
+def _counted(written: Written) -> str:
+    counts = {
+        "files new": written.new,
+        "changed": written.changed,
+        "as they were": written.unchanged,
+        "removed": written.removed,
+    }
+    return ", ".join(f"{len(files)} {words}" for words, files in counts.items())
+
+
+def _near(path: Path) -> str:
+    try:
+        return path.relative_to(Path.cwd()).as_posix()
+    except ValueError:
+        return str(path)
+
+
+def main() -> None:
+    """Run a command; whatever happens, its user reads a sentence and never a traceback."""
+    try:
+        commands(standalone_mode=False)
+    except click.ClickException as error:
+        error.show()
+        sys.exit(USAGE)
+    except click.exceptions.Abort:
+        _fail("stopped")
+    except (NotFound, NotOurs) as refusal:
+        _fail(str(refusal))
+    except LinksLost as lost:
+        _fail("\n".join([f"{lost}:", *(f"  {link.page} → {link.target}" for link in lost.lost)]))
+    except OSError as error:
+        _fail(f"{error.filename or 'the disk'}: {error.strerror or error}")
+    except Exception as error:  # noqa: BLE001 - the last resort, which says whose fault it is
+        _fail(_our_fault(error))
+
+
+def _fail(message: str) -> None:
+    click.echo(f"sallet: {message}", err=True)
+    sys.exit(USAGE)
+
+
+def _our_fault(error: Exception) -> str:
+    last = traceback.extract_tb(error.__traceback__)[-1]
+    where = f"{Path(last.filename).name}, line {last.lineno}"
+    return (
+        f"a fault in sallet itself, not in your lessons: {type(error).__name__}: {error} ({where}).\n"
+        "Nothing was changed. Please report it, with the lesson that brings it about."
+    )

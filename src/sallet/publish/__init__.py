@@ -1,0 +1,1 @@
+"""From lessons to a folder of plain files."""

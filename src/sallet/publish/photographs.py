@@ -1,0 +1,91 @@
+"""Photographs for the pages: resized, upright, without metadata, as WebP and as JPEG."""
+
+from __future__ import annotations
+
+import hashlib
+import io
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Final
+
+from PIL import Image, ImageOps
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from sallet.lesson.model import Picture
+
+WIDTHS: Final = (480, 960, 1600)
+"""Pixels: a phone, a page, a page on a fine screen."""
+FORMATS: Final = (("webp", "WEBP", 80), ("jpg", "JPEG", 84))
+"""File ending, Pillow's name, quality."""
+
+
+@dataclass(frozen=True)
+class Copy:
+    """One file of a photograph."""
+
+    file: str
+    """Its name in the site's folder of pictures."""
+    ending: str
+    width: int
+    height: int
+
+
+@dataclass(frozen=True)
+class Photograph:
+    """A picture of a lesson with its copies, small to large."""
+
+    picture: Picture
+    copies: tuple[Copy, ...]
+
+    def of(self, ending: str) -> tuple[Copy, ...]:
+        """Return the copies in one format."""
+        return tuple(copy for copy in self.copies if copy.ending == ending)
+
+    def srcset(self, ending: str, folder: str) -> str:
+        """Return the copies in one format as the value of `srcset`."""
+        return ", ".join(f"{folder}{copy.file} {copy.width}w" for copy in self.of(ending))
+
+    @property
+    def largest(self) -> Copy:
+        """Return the largest JPEG."""
+        return self.of("jpg")[-1]
+
+
+def plan_copies(slug: str, name: str, data: bytes, size: tuple[int, int]) -> tuple[Copy, ...]:
+    """Return the copies to make of a photograph that is `size` (width, height) when upright.
+
+    A file's name holds a digest of the original, so that an unchanged photograph is known by
+    name and need not be drawn again.
+    """
+    digest = hashlib.sha256(data).hexdigest()[:10]
+    stem = f"{slug}-{name}-{digest}"
+    return tuple(
+        Copy(f"{stem}-{width}.{ending}", ending, width, max(1, round(size[1] * width / size[0])))
+        for ending, _, _ in FORMATS
+        for width in _widths(size[0])
+    )
+
+
+def _widths(width: int) -> Sequence[int]:
+    smaller = [w for w in WIDTHS if w < width]
+    return [*smaller, min(width, WIDTHS[-1])] if width not in smaller else smaller
+
+
+def make_copies(data: bytes, copies: Sequence[Copy]) -> Iterator[tuple[Copy, bytes]]:
+    """Yield the copies of a photograph. The same bytes give the same copies."""
+    with Image.open(io.BytesIO(data)) as image:
+        # A fresh image takes over pixels only: EXIF, GPS, comments and profiles stay behind.
+        upright = ImageOps.exif_transpose(image).convert("RGB")
+    for copy in copies:
+        resized = upright.resize((copy.width, copy.height), Image.Resampling.LANCZOS)
+        clean = Image.new("RGB", resized.size)
+        clean.paste(resized)
+        yield copy, _encoded(clean, copy.ending)
+
+
+def _encoded(image: Image.Image, ending: str) -> bytes:
+    _, name, quality = next(form for form in FORMATS if form[0] == ending)
+    held = io.BytesIO()
+    image.save(held, name, quality=quality)
+    return held.getvalue()

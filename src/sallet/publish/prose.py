@@ -1,0 +1,111 @@
+"""A lesson's Markdown → HTML: citations become links to its sources, raw HTML stays text."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from functools import cache
+from typing import TYPE_CHECKING, Any, Final
+
+from markdown_it import MarkdownIt
+from markupsafe import Markup
+
+from sallet.lesson.model import MEMORY
+from sallet.lesson.outline import CITATION
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+
+    from markdown_it.renderer import RendererHTML
+    from markdown_it.rules_inline import StateInline
+    from markdown_it.token import Token
+
+LESSON_END: Final = ".md"
+PAGE_END: Final = ".html"
+
+
+@dataclass(frozen=True)
+class Scribe:
+    """Renders the prose of one page."""
+
+    numbers: Mapping[str, int] = field(default_factory=dict)
+    """The number of each source on the page, by its key."""
+    plants: str = ""
+    """The way from the page to the folder of plant pages, ending in a slash if not empty."""
+
+    def text(self, markdown: str) -> Markup:
+        """Return running text as paragraphs and lists."""
+        html = _parser().render(markdown, {"scribe": self})
+        return Markup(html.strip())  # noqa: S704 - markdown-it escapes all text
+
+    def line(self, markdown: str) -> Markup:
+        """Return a run of words, without a paragraph round it."""
+        html = _parser().renderInline(" ".join(markdown.split()), {"scribe": self})
+        return Markup(html)  # noqa: S704 - as above
+
+    def mark(self, key: str) -> Markup:
+        """Return the mark of one citation."""
+        if key == MEMORY:
+            return Markup(
+                '<sup class="cite"><a href="#source-memory">'
+                '<span aria-hidden="true">[m]</span>'
+                '<span class="unseen">from memory, not yet checked</span></a></sup>'
+            )
+        number = self.numbers.get(key)
+        if number is None:
+            return Markup('<sup class="cite">[{}]</sup>').format(key)
+        return Markup(
+            '<sup class="cite"><a href="#source-{0}"><span class="unseen">source </span>[{0}]</a></sup>'
+        ).format(number)
+
+    def marks(self, keys: Sequence[str]) -> Markup:
+        """Return the marks of some citations, each once."""
+        return Markup("").join(self.mark(key) for key in dict.fromkeys(keys))
+
+
+@cache
+def _parser() -> MarkdownIt:
+    parser = MarkdownIt("commonmark", {"html": False}).enable("table")
+    parser.disable(["image"])
+    parser.inline.ruler.before("link", "citation", _citation)
+    parser.add_render_rule("citation", _render_citation)
+    parser.add_render_rule("link_open", _render_link)
+    return parser
+
+
+def _citation(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - the parser's signature
+    match = CITATION.match(state.src, state.pos, state.posMax)
+    if match is None:
+        return False
+    if not silent:
+        state.push("citation", "", 0).content = match[1]
+    state.pos = match.end()
+    return True
+
+
+def _render_citation(
+    renderer: RendererHTML,  # noqa: ARG001
+    tokens: Sequence[Token],
+    index: int,
+    options: Mapping[str, Any],  # noqa: ARG001
+    env: Mapping[str, Any],
+) -> str:
+    return str(env["scribe"].mark(tokens[index].content))
+
+
+def _render_link(
+    renderer: RendererHTML,
+    tokens: Sequence[Token],
+    index: int,
+    options: Any,
+    env: Any,
+) -> str:
+    token = tokens[index]
+    target = str(token.attrGet("href") or "")
+    path, sign, place = target.partition("#")
+    if "://" not in target and path.endswith(LESSON_END):
+        token.attrSet(
+            "href", f"{env['scribe'].plants}{path[: -len(LESSON_END)]}{PAGE_END}{sign}{place}"
+        )
+    elif "://" in target:
+        token.attrSet("rel", "noopener noreferrer")
+    return renderer.renderToken(tokens, index, options, env)

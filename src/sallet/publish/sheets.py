@@ -1,0 +1,383 @@
+"""What stands on the page of one plant, ready to be set: no template computes anything."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Final
+
+from markupsafe import Markup, escape
+
+from sallet.lesson.model import MEMORY, Window
+from sallet.publish.prose import Scribe
+from sallet.publish.strips import season_strip, strip_rows
+from sallet.publish.values import Writer, explained
+from sallet.season.words import window_words
+from sallet.study.glossary import UsedSubject, glossary
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
+
+    from sallet.findings import Finding
+    from sallet.lesson.bank import Bank
+    from sallet.lesson.model import (
+        Caution,
+        Citation,
+        EdiblePart,
+        Fact,
+        Footnote,
+        Item,
+        Lesson,
+        LookAlike,
+        Question,
+        Section,
+        Timing,
+    )  # fmt: skip
+    from sallet.publish.photographs import Photograph
+    from sallet.units import System
+
+NO_PLANT: Final = "plant"
+PROSE_SECTIONS: Final = ("preparation", "uses", "habitat", "range", "harvest", "growing")
+"""Sections that are set as their prose with their facts in a table, in the page's order."""
+STAMPS: Final = {
+    "unreviewed": "Not yet checked by a second reader",
+    "from-memory": "Some statements are from memory (marked m)",
+    "unsourced-claim": "Some statements have no source yet",
+}
+"""What a finding that does not stop puts on the page, by the check's id."""
+
+
+@dataclass(frozen=True)
+class FactRow:
+    """A fact as a row of a table."""
+
+    label: Markup
+    value: Markup
+    note: Markup
+    key: bool
+    organ: str = ""
+
+
+@dataclass(frozen=True)
+class OrganTable:
+    """The facts of one organ."""
+
+    heading: str
+    rows: tuple[FactRow, ...]
+
+
+@dataclass(frozen=True)
+class Double:
+    """A look-alike as the page warns of it."""
+
+    name: str
+    ident: str
+    scientific_name: str
+    danger: str
+    page: str
+    """The file of its own page beside this one, or an empty string."""
+    tell: Markup
+    """What tells it apart, in the fewest words the lesson gives."""
+    prose: Markup
+    settled_by: Markup
+    organs: tuple[OrganTable, ...]
+
+
+@dataclass(frozen=True)
+class SeasonRow:
+    """A row of the season in words."""
+
+    name: str
+    words: str
+    marks: Markup
+    note: Markup
+
+
+@dataclass(frozen=True)
+class PartEaten:
+    """An edible part."""
+
+    name: str
+    when: str
+    ways: Markup
+    note: Markup
+    rows: tuple[FactRow, ...]
+    marks: Markup
+
+
+@dataclass(frozen=True)
+class PartRemoved:
+    """A part to cut away."""
+
+    name: str
+    reason: Markup
+    note: Markup
+    marks: Markup
+
+
+@dataclass(frozen=True)
+class CautionText:
+    """A caution with its kind."""
+
+    kind: str
+    text: Markup
+
+
+@dataclass(frozen=True)
+class SelfCheck:
+    """A question with its answers folded below it."""
+
+    prompt: Markup
+    options: tuple[tuple[Markup, bool], ...]
+    feedback: Markup
+
+
+@dataclass(frozen=True)
+class Passage:
+    """A section of prose with the facts it holds."""
+
+    ident: str
+    heading: str
+    rows: tuple[FactRow, ...]
+    prose: Markup
+
+
+@dataclass(frozen=True)
+class SourceText:
+    """A source in the list at the page's end."""
+
+    ident: str
+    number: str
+    text: Markup
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """A plant's page."""
+
+    lesson: Lesson
+    intro: Markup
+    doubles: tuple[Double, ...]
+    key_rows: tuple[FactRow, ...]
+    organs: tuple[OrganTable, ...]
+    strip: Markup
+    season: tuple[SeasonRow, ...]
+    eaten: tuple[PartEaten, ...]
+    removed: tuple[PartRemoved, ...]
+    cautions: tuple[CautionText, ...]
+    passages: tuple[Passage, ...]
+    questions: tuple[SelfCheck, ...]
+    sources: tuple[SourceText, ...]
+    words: tuple[UsedSubject, ...]
+    stamps: tuple[str, ...]
+    photographs: tuple[Photograph, ...]
+    memory_count: int
+
+
+@dataclass(frozen=True)
+class Setting:
+    """What the pages of a course have in common."""
+
+    bank: Bank
+    taught: Mapping[str, Lesson]
+    """The lessons that have pages, by slug, in season order."""
+    units_first: System
+    findings: tuple[Finding, ...] = ()
+
+
+def plant_sheet(lesson: Lesson, setting: Setting, photographs: Sequence[Photograph] = ()) -> Sheet:
+    """Return the page of a plant."""
+    return _SheetMaker(lesson, setting).sheet(photographs)
+
+
+class _SheetMaker:
+    """Holds what every part of one page needs."""
+
+    def __init__(self, lesson: Lesson, setting: Setting) -> None:
+        self.lesson = lesson
+        self.bank = setting.bank
+        self.taught = setting.taught
+        self.findings = setting.findings
+        self.listed = tuple(_listed(lesson.footnotes))
+        numbers = {note.key: i for i, note in enumerate(self.listed, 1)}
+        self.scribe = Scribe(numbers)
+        self.writer = Writer(setting.units_first)
+
+    def sheet(self, photographs: Sequence[Photograph]) -> Sheet:
+        lesson = self.lesson
+        rows = strip_rows(lesson)
+        checks = {f.check for f in self.findings if f.file == lesson.source.path}
+        return Sheet(
+            lesson=lesson,
+            intro=self.scribe.text(lesson.intro.text),
+            doubles=tuple(self._double(look_alike) for look_alike in lesson.look_alikes),
+            key_rows=tuple(self._row(fact, with_organ=True) for fact in lesson.key_facts),
+            organs=tuple(self._organs(lesson.facts)),
+            strip=season_strip(lesson.name, rows, f"strip-{lesson.slug}"),
+            season=tuple(self._season()),
+            eaten=tuple(self._eaten(part) for part in lesson.edible_parts),
+            removed=tuple(self._removed()),
+            cautions=tuple(self._caution(caution) for caution in lesson.cautions),
+            passages=tuple(self._passages()),
+            questions=tuple(self._question(question) for question in lesson.questions),
+            sources=tuple(self._sources()),
+            words=glossary([lesson], self.bank.vocabulary),
+            stamps=tuple(words for check, words in STAMPS.items() if check in checks),
+            photographs=tuple(photographs),
+            memory_count=sum(citation.from_memory for citation in lesson.citations),
+        )
+
+    # -- facts -----------------------------------------------------------------------------
+
+    def _row(self, fact: Fact, *, with_organ: bool = False) -> FactRow:
+        label = escape(fact.label)
+        if fact.known:
+            label = explained(fact.label, fact.subject, fact.label)
+        value = self.writer.value(fact) + self._marks(fact.citations, fact.note.text)
+        organ = fact.part or self.bank.vocabulary.subject(fact.subject).heading
+        return FactRow(
+            label=label,
+            value=value,
+            note=self.scribe.text(fact.note.text),
+            key=fact.key,
+            organ=organ if with_organ else "",
+        )
+
+    def _marks(self, citations: Iterable[Citation], besides: str = "") -> Markup:
+        # A citation inside the note is set there; only those of the value are set behind it.
+        keys = [c.key for c in citations if f"[^{c.key}]" not in besides]
+        return self.scribe.marks(keys)
+
+    def _organs(self, facts: Iterable[Fact]) -> Iterator[OrganTable]:
+        vocabulary = self.bank.vocabulary
+        by_heading: dict[str, list[FactRow]] = {}
+        for fact in facts:
+            subject = vocabulary.subject(fact.subject)
+            if subject.is_organ:
+                heading = subject.heading if not fact.part else f"{subject.heading}: {fact.part}"
+                by_heading.setdefault(heading, []).append(self._row(fact))
+        yield from (OrganTable(heading, tuple(rows)) for heading, rows in by_heading.items())
+
+    # -- what may be mistaken --------------------------------------------------------------
+
+    def _double(self, look_alike: LookAlike) -> Double:
+        own = self.bank.lesson_of(look_alike)
+        taught = own is not None and own.slug in self.taught
+        scientific = own.front.scientific_name if own else look_alike.scientific_name
+        prose = self.scribe.text(look_alike.prose.text)
+        brief = look_alike.on_card or look_alike.prose.text
+        return Double(
+            name=look_alike.name.value,
+            ident=f"double-{_ident(look_alike.name.value)}",
+            scientific_name=scientific,
+            danger=_danger(look_alike, own, self.bank),
+            page=f"{own.slug}.html" if own and taught else "",
+            tell=self.scribe.line(brief),
+            prose=prose,
+            settled_by=self.scribe.line(look_alike.settled_by),
+            organs=tuple(self._organs(look_alike.facts)),
+        )
+
+    # -- season and kitchen ----------------------------------------------------------------
+
+    def _season(self) -> Iterator[SeasonRow]:
+        for part in self.lesson.edible_parts:
+            yield self._season_row(f"eat {part.timing.name}", part.timing, bare=True)
+        for timing in self.lesson.season:
+            yield self._season_row(timing.name, timing)
+
+    def _season_row(self, name: str, timing: Timing, *, bare: bool = False) -> SeasonRow:
+        # What is said of an edible part stands with the part; here only its time is wanted.
+        marks = Markup() if bare else self._marks(timing.citations, timing.note.text)
+        note = Markup() if bare else self.scribe.text(timing.note.text)
+        return SeasonRow(name, timing_words(timing), marks, note)
+
+    def _eaten(self, part: EdiblePart) -> PartEaten:
+        timing = part.timing
+        nested = {citation for fact in part.facts for citation in fact.citations}
+        own = [c for c in timing.citations if c not in nested]
+        return PartEaten(
+            name=timing.name,
+            when=timing_words(timing),
+            ways=self.writer.items(part.ways, "edible parts", "preparation"),
+            note=self.scribe.text(timing.note.text),
+            rows=tuple(self._row(fact) for fact in part.facts),
+            marks=self._marks(own, timing.note.text),
+        )
+
+    def _removed(self) -> Iterator[PartRemoved]:
+        for removal in self.lesson.removals:
+            yield PartRemoved(
+                name=removal.name.value,
+                reason=self.scribe.line(removal.reason.value),
+                note=self.scribe.text(removal.note.text),
+                marks=self._marks(removal.citations, removal.note.text),
+            )
+
+    def _caution(self, caution: Caution) -> CautionText:
+        text = self.scribe.line(f"{caution.text.value.rstrip()} {caution.note.text}")
+        kind = caution.kind
+        return CautionText(kind, text + self._marks(caution.citations, caution.note.text))
+
+    # -- prose, questions, sources ---------------------------------------------------------
+
+    def _passages(self) -> Iterator[Passage]:
+        named = [self.lesson.section(name) for name in PROSE_SECTIONS]
+        own = [section for section in self.lesson.sections if not section.name]
+        for section in [*(s for s in named if s), *own]:
+            yield self._passage(section)
+
+    def _passage(self, section: Section) -> Passage:
+        facts = self.lesson.facts_of(section.name) if section.name else ()
+        prose = section.lead.text if facts else section.prose.text
+        return Passage(
+            ident=_ident(section.name or section.heading.value),
+            heading=section.heading.value,
+            rows=tuple(self._row(fact) for fact in facts),
+            prose=self.scribe.text(prose),
+        )
+
+    def _question(self, question: Question) -> SelfCheck:
+        return SelfCheck(
+            prompt=self.scribe.line(question.prompt.value),
+            options=tuple((self.scribe.line(o.text.value), o.right) for o in question.options),
+            feedback=self.scribe.text(question.feedback.text),
+        )
+
+    def _sources(self) -> Iterator[SourceText]:
+        for number, note in enumerate(self.listed, 1):
+            yield SourceText(f"source-{number}", str(number), self.scribe.line(note.text))
+        for note in self.lesson.footnotes:
+            if note.key == MEMORY:
+                yield SourceText("source-memory", "m", self.scribe.line(note.text))
+
+
+def timing_words(timing: Timing) -> str:
+    """Return when something can be met, with its qualifiers; as written where it is not read."""
+    return ", ".join(_item_words(item) for item in timing.items) or timing.text
+
+
+def _item_words(item: Item) -> str:
+    words = window_words(item.value) if isinstance(item.value, Window) else item.text
+    where = [q.words for q in item.qualifiers if q.kind != "frequency"]
+    often = [q.words for q in item.qualifiers if q.kind == "frequency"]
+    tail = f" ({', '.join(where)})" if where else ""
+    return " ".join([*often, words]) + tail
+
+
+def _listed(footnotes: Iterable[Footnote]) -> Iterator[Footnote]:
+    seen: set[str] = {MEMORY}
+    for note in footnotes:
+        if note.key not in seen:
+            seen.add(note.key)
+            yield note
+
+
+def _danger(look_alike: LookAlike, own: Lesson | None, bank: Bank) -> str:
+    danger = bank.danger_of(look_alike)
+    if danger is None:
+        return "food" if own and own.is_food else "unknown"
+    return danger
+
+
+def _ident(words: str) -> str:
+    return "-".join("".join(c if c.isalnum() and c.isascii() else " " for c in words.casefold()).split()) or NO_PLANT  # fmt: skip

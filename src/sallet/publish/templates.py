@@ -1,0 +1,40 @@
+"""Where the templates lie and how they are set up."""
+
+from __future__ import annotations
+
+from functools import cache
+from pathlib import Path
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined, select_autoescape
+
+from sallet.season.words import window_words
+
+
+class TemplatesMissing(Exception):
+    """The installation lacks the templates."""
+
+
+def templates_folder() -> Path:
+    """Return the folder of templates: inside the package once installed, else beside src/."""
+    package = Path(__file__).resolve().parent.parent
+    for folder in (package / "templates", package.parent.parent / "templates"):
+        if folder.is_dir():
+            return folder
+    raise TemplatesMissing("the folder `templates` is missing from this installation of sallet")
+
+
+@cache
+def site_templates() -> Environment:
+    """Return the templates of the pages: all text escaped, a missing value an error."""
+    environment = Environment(
+        loader=FileSystemLoader(templates_folder() / "site"),
+        autoescape=select_autoescape(disabled_extensions=("css",), default=True),
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=True,
+    )
+    environment.filters["window_words"] = window_words
+    environment.filters["long_date"] = lambda day: f"{day:%A} {day.day} {day:%B} {day.year}"
+    environment.filters["short_date"] = lambda day: f"{day.day} {day:%B}"
+    return environment

@@ -1,0 +1,62 @@
+"""A fact's values as words on a page: terms that explain themselves, lengths in both systems."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from markupsafe import Markup, escape
+
+from sallet.lesson.model import Measure, StateRange
+from sallet.measures import both_systems
+from sallet.study.glossary import anchor
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from sallet.lesson.model import Fact, Item, Term
+    from sallet.units import System
+
+
+@dataclass(frozen=True)
+class Writer:
+    """Writes values for the pages of a course."""
+
+    units_first: System
+
+    def value(self, fact: Fact) -> Markup:
+        """Return the values of a fact."""
+        return self.items(fact.items, fact.subject, fact.label if fact.known else "")
+
+    def items(self, items: Iterable[Item], subject: str, label: str) -> Markup:
+        """Return values of a label, with their qualifiers."""
+        return Markup(", ").join(self._item(item, subject, label) for item in items)
+
+    def _item(self, item: Item, subject: str, label: str) -> Markup:
+        often = [q.words for q in item.qualifiers if q.kind == "frequency"]
+        # An adverb stands in the item's own words too; only a state is written anew.
+        lead = "".join(f"{word} " for word in often if isinstance(item.value, StateRange | Measure))
+        where = ", ".join(q.words for q in item.qualifiers if q.kind != "frequency")
+        tail = f" ({where})" if where else ""
+        return escape(lead) + self._bare(item, subject, label) + escape(tail)
+
+    def _bare(self, item: Item, subject: str, label: str) -> Markup:
+        if isinstance(item.value, StateRange):
+            ends = (term_button(end, subject, label) for end in item.value.ends)
+            return Markup(" to ").join(ends)
+        if isinstance(item.value, Measure):
+            own, other = both_systems(item.value, self.units_first)
+            return Markup('{} <span class="other-units">({})</span>').format(own, other)
+        return escape(item.text)
+
+
+def term_button(term: Term, subject: str, label: str) -> Markup:
+    """Return a word that shows its meaning when it is pressed."""
+    return explained(term.words, subject, label, term.name)
+
+
+def explained(words: str, *names: str) -> Markup:
+    """Return words whose meaning stands in the slip for the word of these names."""
+    return Markup('<button type="button" class="term" popovertarget="word-{}">{}</button>').format(
+        anchor(*names), words
+    )

@@ -1,0 +1,120 @@
+"""What tells two plants apart: characters whose recorded values cannot be met on both.
+
+A wrong contrast can send a poisonous plant into the kitchen, so every doubt counts against
+it. Silence separates nothing; `sometimes` and `rarely` count as possible; words that could
+not be read may mean anything; and what is said of the lower leaves is set against what is
+said of the lower leaves.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from sallet.study.values import can_both_hold
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
+
+    from sallet.lesson.model import Fact, Item
+    from sallet.lesson.vocabulary import Label, Reliability, Vocabulary
+
+Key = tuple[str, str, str]
+"""Organ, kind or piece of it, label."""
+Where = frozenset[str]
+"""The qualifiers of a value that say where or when it holds; empty for everywhere."""
+
+
+@dataclass(frozen=True)
+class Contrast:
+    """A character that both plants are known by and that cannot be the same on both."""
+
+    this: Fact
+    that: Fact
+    label: Label
+
+    @property
+    def reliability(self) -> Reliability:
+        """Return how far the character may be trusted."""
+        return self.label.reliability
+
+
+def contrasts(
+    these: Iterable[Fact], those: Iterable[Fact], vocabulary: Vocabulary
+) -> tuple[Contrast, ...]:
+    """Return the contrasts between two plants, in the order of the first one's facts."""
+    theirs = _by_key(those)
+    return tuple(
+        Contrast(facts[0], theirs[key][0], label)
+        for key, facts in _by_key(these).items()
+        if key in theirs
+        and (label := _label(key, vocabulary))
+        and are_apart(facts, theirs[key], label)
+    )
+
+
+def are_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> bool:
+    """Return whether the values recorded for one label of two plants exclude each other."""
+    ours, theirs = _by_place(these), _by_place(those)
+    compared = False
+    for here, items in ours.items():
+        for there, others in theirs.items():
+            if _both_answered(here, there, ours, theirs):
+                continue
+            if any(can_both_hold(a.value, b.value, label) for a in items for b in others):
+                return False
+            compared = compared or _about_the_same(here, there, ours, theirs)
+    return compared
+
+
+def _by_key(facts: Iterable[Fact]) -> dict[Key, list[Fact]]:
+    # A character told twice, in place and in the plant's own lesson, is all that either says.
+    found: dict[Key, list[Fact]] = {}
+    for fact in facts:
+        if fact.known and fact.items:
+            found.setdefault((fact.subject, fact.part, fact.label), []).append(fact)
+    return found
+
+
+def _label(key: Key, vocabulary: Vocabulary) -> Label | None:
+    organ, _, name = key
+    if organ not in {subject.name for subject in vocabulary.organs}:
+        return None
+    return vocabulary.label(organ, name)
+
+
+def _by_place(facts: Iterable[Fact]) -> dict[Where, list[Item]]:
+    found: dict[Where, list[Item]] = {}
+    for fact in facts:
+        for item in fact.items:
+            found.setdefault(where_of(item), []).append(item)
+    return found
+
+
+def where_of(item: Item) -> Where:
+    """Return where and when a value holds; `often` and its like say neither."""
+    return frozenset(_names(item))
+
+
+def _names(item: Item) -> Iterator[str]:
+    for qualifier in item.qualifiers:
+        if qualifier.kind != "frequency":
+            yield qualifier.name or qualifier.words.casefold()
+
+
+def _both_answered(
+    here: Where, there: Where, ours: Mapping[Where, object], theirs: Mapping[Where, object]
+) -> bool:
+    """Return whether two places differ and each plant tells its value for both of them."""
+    if here == there or not here or not there:
+        return False
+    return here in theirs and there in ours
+
+
+def _about_the_same(
+    here: Where, there: Where, ours: Mapping[Where, object], theirs: Mapping[Where, object]
+) -> bool:
+    """Return whether two places are one, or one value is said of the whole plant and alone."""
+    if here == there:
+        return True
+    return (not here and len(ours) == 1) or (not there and len(theirs) == 1)
