@@ -19,11 +19,20 @@ from sallet.checks.catalogue import summary_of
 from sallet.course.reading import course_schema
 from sallet.explaining import explain_words, nothing_known
 from sallet.findings import Finding, Severity, as_json, as_sarif, as_text, summary
-from sallet.folder import REFUSED, REFUSED_ABOUT, Folder, NotFound, read_path
+from sallet.folder import (
+    COURSE_FILE,
+    REFUSED,
+    REFUSED_ABOUT,
+    Folder,
+    NotFound,
+    lessons_folder,
+    read_path,
+)
 from sallet.lesson.front_matter import front_matter_schema
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.publish.assembling import LinksLost, assemble, output_folder
 from sallet.publish.writer import NotOurs, Written
+from sallet.starting import InTheWay, new_course, new_lesson, write_new
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -166,6 +175,35 @@ def _near(path: Path) -> str:
         return str(path)
 
 
+@commands.command()
+@click.argument("folder", type=_HERE)
+@click.option("--title", help="The course's title; the folder's name if you give none.")
+def start(folder: Path, title: str | None) -> None:
+    """Start a new course in FOLDER: a course.yml to fill in, and a place for its lessons."""
+    write_new(folder, new_course(title or folder.resolve().name))
+    click.echo(
+        f"{_near(folder.resolve() / COURSE_FILE)} is there to be filled in. Next:\n"
+        f"  cd {folder}\n"
+        '  sallet draft "Stinging nettle"'
+    )
+
+
+@commands.command()
+@click.argument("name")
+@click.option("--look-alike", is_flag=True, help="A plant to keep away from.")
+@click.option("--in", "path", type=_HERE, default=".", help="The course; here if you say nothing.")
+def draft(name: str, path: Path, *, look_alike: bool) -> None:
+    """Draft a new lesson on the plant NAME: headings and bullets to fill in.
+
+    `sallet check` then tells what is missing.
+    """
+    file, text = new_lesson(name, "look-alike" if look_alike else "food")
+    folder = lessons_folder(path)
+    write_new(folder, {file: text})
+    shown = _near((folder / file).resolve())
+    click.echo(f"{shown} is there to be filled in. `sallet check {shown}` tells what is missing.")
+
+
 def main() -> None:
     """Run a command; whatever happens, its user reads a sentence and never a traceback."""
     try:
@@ -175,7 +213,7 @@ def main() -> None:
         sys.exit(USAGE)
     except click.exceptions.Abort:
         _fail("stopped")
-    except (NotFound, NotOurs) as refusal:
+    except (NotFound, NotOurs, InTheWay) as refusal:
         _fail(str(refusal))
     except LinksLost as lost:
         _fail("\n".join([f"{lost}:", *(f"  {link.page} → {link.target}" for link in lost.lost)]))

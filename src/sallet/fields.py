@@ -70,6 +70,17 @@ def read_fields(model: type[M], node: Node) -> tuple[M, list[FieldFault]]:
     return model.model_validate({}), faults
 
 
+def json_schema(model: type[BaseModel]) -> dict[str, Any]:
+    """Return the JSON Schema of a file's keys, for editors that complete and check as one types."""
+    schema = model.model_json_schema(by_alias=True, mode="validation")
+    for part in (schema, *schema.get("$defs", {}).values()):
+        for name, field in part.get("properties", {}).items():
+            if name not in part.get("required", ()):
+                # A key with nothing behind it is one that is not filled in yet.
+                part["properties"][name] = {"anyOf": [field, {"type": "null"}]}
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema"} | schema
+
+
 def nearest_key(
     words: str, model: type[BaseModel], path: Sequence[str | int] = ()
 ) -> tuple[str, ...]:
@@ -127,7 +138,7 @@ def _fault(error: dict[str, Any], root: Node) -> FieldFault:
 def _expected(error: dict[str, Any]) -> str:
     kind: str = error["type"]
     context = error.get("ctx", {})
-    if kind == "literal_error":
+    if kind in {"literal_error", "enum"}:
         return "one of " + str(context["expected"]).replace("'", "`")
     if kind == "value_error":
         return str(context["error"]).removeprefix("expected ")

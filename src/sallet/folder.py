@@ -75,6 +75,14 @@ def read_path(path: Path, vocabulary: Vocabulary) -> Folder:
     raise NotFound(_what_is_there(path))
 
 
+def lessons_folder(path: Path) -> Path:
+    """Return the folder of the lessons of the course at a path; raises NotFound without one."""
+    if not (path / COURSE_FILE).is_file():
+        raise NotFound(_what_is_there(path))
+    source, _ = _source(path / COURSE_FILE)
+    return path / read_course(source).lessons
+
+
 def _what_is_there(path: Path) -> str:
     if not path.exists():
         return f"there is no `{path}`; expected a course folder or a lesson file"

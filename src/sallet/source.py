@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bisect import bisect_right
+from codecs import BOM_UTF8, BOM_UTF16_BE, BOM_UTF16_LE
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
@@ -90,15 +91,16 @@ def decode(data: bytes) -> str:
             f"the file is {len(data):,} bytes; expected at most {LARGEST:,}",
             "keep one plant in a file, and pictures in files of their own",
         )
-    if data.startswith((b"\xff\xfe", b"\xfe\xff")):
+    if data.startswith((BOM_UTF16_LE, BOM_UTF16_BE)):
         raise Unreadable(
             "the file is UTF-16; expected UTF-8",
             "save it again with the encoding UTF-8",
         )
+    data = data.removeprefix(BOM_UTF8)
     try:
-        text = data.decode("utf-8-sig")
+        text = _plain_line_ends(data.decode("utf-8"))
     except UnicodeDecodeError as error:
-        before = data[: error.start].decode("utf-8-sig")
+        before = _plain_line_ends(data[: error.start].decode("utf-8"))
         byte = data[error.start]
         raise Unreadable(
             f"the byte {byte:#04x} is not UTF-8",
@@ -106,7 +108,6 @@ def decode(data: bytes) -> str:
             len(before),
             before,
         ) from None
-    text = text.replace("\r\n", "\n").replace("\r", "\n")
     if "\0" in text:
         at = text.index("\0")
         raise Unreadable(
@@ -116,3 +117,7 @@ def decode(data: bytes) -> str:
             text[:at],
         )
     return text
+
+
+def _plain_line_ends(text: str) -> str:
+    return text.replace("\r\n", "\n").replace("\r", "\n")

@@ -23,6 +23,9 @@ TRIES: Final = 20
 """Broken lines that are set aside, one by one, so that the lines around them are still read."""
 
 
+_OPENED: Final = ("flow sequence", "flow mapping", "quoted scalar", "flow node")
+
+
 @dataclass(frozen=True)
 class Entry:
     """A key of a mapping and its node."""
@@ -191,11 +194,20 @@ def _repeated_keys(node: Node) -> Iterator[YamlFault]:
 
 
 def _syntax_fault(text: str, error: yaml.YAMLError) -> YamlFault:
-    mark = getattr(error, "problem_mark", None) or getattr(error, "context_mark", None)
+    mark = _mark(error)
     at = min(mark.index, max(len(text.rstrip()) - 1, 0)) if mark else getattr(error, "position", 0)
     problem = getattr(error, "problem", None) or getattr(error, "reason", "unreadable")
     hint = "write `key: value`; put a value that holds `: `, `#` or brackets in quotation marks"
     return YamlFault(f"this line cannot be read: {problem}", hint, Span(at, at + 1))
+
+
+def _mark(error: yaml.YAMLError) -> Any:
+    # An open bracket or quotation mark is noticed lines later: the line that opens it is at fault.
+    context = str(getattr(error, "context", None) or "")
+    marks = [getattr(error, "problem_mark", None), getattr(error, "context_mark", None)]
+    if any(opened in context for opened in _OPENED):
+        marks.reverse()
+    return marks[0] or marks[1]
 
 
 def _moved(fault: YamlFault, by: int) -> YamlFault:

@@ -173,6 +173,12 @@ def test_a_formula_joins_the_names_of_the_parents(name: str) -> None:
     assert silent(name)
 
 
+def test_a_capital_behind_the_sign_is_an_epithets_where_no_species_follows() -> None:
+    """Recommendation 60F.1; the name with a small letter is an example of Article H.3."""
+    assert faults("Mentha × Piperita L.") == [("epithet capital", 9, "Piperita", "piperita")]
+    assert silent("Agrostis × Polypogon monspeliensis")
+
+
 def test_a_formula_repeats_the_genus_or_its_initial() -> None:
     """Article H.2.1 and Recommendation H.2A."""
     assert faults("Mentha aquatica × spicata") == [("no genus", 18, "spicata", "M. spicata")]

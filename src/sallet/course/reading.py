@@ -2,19 +2,45 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, time
-from typing import TYPE_CHECKING, Annotated, Any, Literal
+from typing import TYPE_CHECKING, Annotated, Any, Final, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
 from sallet.course.model import Course, Place, Session
-from sallet.fields import read_fields
+from sallet.fields import json_schema, read_fields
 from sallet.findings import Severity
 from sallet.lesson.front_matter import Elevation
 from sallet.yamltext import read_yaml
 
 if TYPE_CHECKING:
     from sallet.source import Source
+
+_DAY: Final = r"^\d{4}-\d{2}-\d{2}$"
+_TIME: Final = r"^([01]?\d|2[0-3]):[0-5]\d$"
+_LANGUAGE: Final = r"^[a-zA-Z]{2,3}(-[a-zA-Z0-9]{2,8})*$"
+
+
+def _day(value: Any) -> Any:
+    # Left to itself pydantic takes a bare number for seconds since 1970.
+    if not re.match(_DAY, str(value)):
+        raise ValueError("expected a date such as 2027-03-06")
+    return value
+
+
+def _clock(value: Any) -> time:
+    match = re.match(_TIME, str(value))
+    if match is None:
+        raise ValueError("expected a time such as 10:30")
+    hour, minute = match[0].split(":")
+    return time(int(hour), int(minute))
+
+
+def _language(value: Any) -> Any:
+    if not re.match(_LANGUAGE, str(value)):
+        raise ValueError("expected a language's tag such as `en` or `en-GB`")
+    return value
 
 
 def _one_or_more(value: Any) -> Any:
@@ -25,6 +51,16 @@ def _all_or_list(value: Any) -> Any:
     return None if isinstance(value, str) and value.casefold() == "all" else _one_or_more(value)
 
 
+Day = Annotated[
+    date, BeforeValidator(_day, json_schema_input_type=Annotated[str, Field(pattern=_DAY)])
+]
+Clock = Annotated[
+    time, BeforeValidator(_clock, json_schema_input_type=Annotated[str, Field(pattern=_TIME)])
+]
+Language = Annotated[
+    str,
+    BeforeValidator(_language, json_schema_input_type=Annotated[str, Field(pattern=_LANGUAGE)]),
+]
 Lines = Annotated[list[str], BeforeValidator(_one_or_more, json_schema_input_type=str | list[str])]
 
 
@@ -44,8 +80,8 @@ class PlaceFields(_Strict):
 class SessionFields(_Strict):
     """One meeting of the class."""
 
-    date_: date = Field(alias="date", description="Year, month and day: 2027-03-06.")
-    starts: time | None = Field(None, description="The time of day at which it starts: 10:30.")
+    date_: Day = Field(alias="date", description="Year, month and day: 2027-03-06.")
+    starts: Clock | None = Field(None, description="The time of day at which it starts: 10:30.")
     title: str = Field("", description="What the session is about.")
     meets_at: str = Field("", alias="meets at", description="The place to meet.")
     plants: Lines = Field(default_factory=list, description="Plants taught, by name.")
@@ -62,10 +98,7 @@ class CourseFields(_Strict):
     about: str = Field("", description="What the course is, in Markdown, for its first page.")
     teacher: str = Field("", description="Who teaches it.")
     place: PlaceFields = Field(default_factory=PlaceFields)
-    language: str = Field(
-        "en", pattern=r"^[a-zA-Z]{2,3}(-[a-zA-Z0-9]{2,8})*$",
-        description="The language of the lessons, as a tag of BCP 47.",
-    )  # fmt: skip
+    language: Language = Field("en", description="The language of the lessons, as a tag of BCP 47.")
     lessons: str = Field("lessons", description="The folder of lessons, relative to this file.")
     plants: Annotated[
         list[str] | None,
@@ -125,5 +158,4 @@ def _session(fields: SessionFields) -> Session:
 
 def course_schema() -> dict[str, Any]:
     """Return the JSON Schema of course.yml, for editors that complete and check as one types."""
-    schema = CourseFields.model_json_schema(by_alias=True, mode="validation")
-    return {"$schema": "https://json-schema.org/draft/2020-12/schema"} | schema
+    return json_schema(CourseFields)

@@ -77,12 +77,6 @@ class Part:
         """Return bullets and numbered items in their order: a writer may number her facts."""
         return tuple(sorted((*self.bullets, *self.numbered), key=lambda item: item.span))
 
-    def every_bullet(self, *, numbered: bool) -> Iterator[Bullet]:
-        """Yield the bullets of the part and of its inner headings."""
-        yield from self.listed if numbered else self.bullets
-        for part in self.inner:
-            yield from part.every_bullet(numbered=numbered)
-
     def every_text(self, *, steps: bool) -> Iterator[Prose]:
         """Yield all text that is no bullet; an inner heading where it has such text below."""
         yield from sorted((*self.texts, *self.steps) if steps else self.texts, key=_place)

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final, get_args
 
-from sallet.lesson.facts import card_wording, whole_text
+from sallet.lesson.blocks import joined
+from sallet.lesson.citations import without_citations
+from sallet.lesson.facts import card_wording, whole_note, whole_text
 from sallet.lesson.identification import read_organs
-from sallet.lesson.model import Caution, Danger, Fault, LookAlike
-from sallet.source import Span, Text
+from sallet.lesson.model import NO_PROSE, Caution, Citation, Danger, Fault, LookAlike, Prose
+from sallet.source import Text
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from sallet.lesson.outline import Bullet, Part
+    from sallet.lesson.blocks import Bullet, Part
     from sallet.lesson.vocabulary import Vocabulary
 
 CAUTIONS: Final = "cautions"
@@ -20,33 +22,54 @@ DANGERS: Final[tuple[str, ...]] = get_args(Danger)
 
 
 def read_cautions(
-    bullets: Iterable[Bullet], vocabulary: Vocabulary, faults: list[Fault]
-) -> Iterator[Caution]:
-    """Yield the cautions; one whose kind is not known is kept whole, as free text."""
+    bullets: Iterable[Bullet],
+    texts: Iterable[tuple[Prose, tuple[Citation, ...]]],
+    vocabulary: Vocabulary,
+    faults: list[Fault],
+) -> tuple[Caution, ...]:
+    """Return the cautions in their order: each bullet, and each paragraph between them.
+
+    One whose kind is not known is kept whole, as free text.
+    """
+    found = [_caution(bullet, vocabulary, faults) for bullet in bullets]
+    found += [_free_text(text, citations) for text, citations in texts]
+    return tuple(sorted(found, key=lambda caution: caution.span))
+
+
+def _caution(bullet: Bullet, vocabulary: Vocabulary, faults: list[Fault]) -> Caution:
     subject = vocabulary.subject(CAUTIONS)
-    for bullet in bullets:
-        label = subject.label(bullet.label.value) if bullet.label else None
-        if bullet.label and label is None:
-            nearest = subject.nearest(bullet.label.value)
-            fault = Fault("unknown-caution-kind", bullet.label.span, bullet.label.value, nearest)
-            faults.append(fault)
-        if label and not bullet.value.value.strip() and not bullet.note:
-            faults.append(Fault("empty-value", bullet.span, label.name))
-        yield Caution(
-            kind=label.name if label else "",
-            text=bullet.value if label else _whole(bullet),
-            note=bullet.note,
-            on_card=card_wording(bullet, faults),
-            citations=bullet.citations,
-            span=bullet.span,
-        )
+    label = subject.label(bullet.label.value) if bullet.label else None
+    note = whole_note(bullet)
+    if bullet.label and label is None:
+        words = bullet.label.value
+        nearest = subject.nearest(words)
+        faults.append(Fault("unknown-caution-kind", bullet.label.span, words, nearest))
+    if not bullet.value.value.strip() and not note:
+        at = bullet.label or bullet.line
+        faults.append(Fault("empty-value", at.span, at.value))
+    return Caution(
+        kind=label.name if label else "",
+        text=bullet.value if label else _whole(bullet),
+        note=note,
+        on_card=card_wording(bullet, faults),
+        citations=bullet.citations,
+        span=bullet.span,
+    )
 
 
 def _whole(bullet: Bullet) -> Text:
-    if bullet.label is None:
-        return bullet.value
-    words = f"{bullet.label.value}: {bullet.value.value}"
-    return Text(words, Span(bullet.label.span.start, bullet.value.span.end))
+    return Text(without_citations(bullet.line.value), bullet.line.span)
+
+
+def _free_text(prose: Prose, citations: tuple[Citation, ...]) -> Caution:
+    return Caution(
+        kind="",
+        text=Text(without_citations(prose.text), prose.span),
+        note=NO_PROSE,
+        on_card="",
+        citations=citations,
+        span=prose.span,
+    )
 
 
 def read_look_alikes(
@@ -55,11 +78,13 @@ def read_look_alikes(
     """Yield the look-alikes, each a `###` under Look-alikes."""
     for part in parts:
         told = {b.label.value.casefold(): b for b in part.bullets if b.label}
-        _report_others(part.bullets, faults)
+        others = [bullet for bullet in part.bullets if not bullet.is_labelled(_TOLD)]
+        faults.extend(not_told(bullet) for bullet in others)
+        more = [Prose(bullet.written, bullet.span) for bullet in others]
         facts = tuple(read_organs(part.inner, vocabulary, faults))
         yield LookAlike(
             name=part.heading,
-            prose=part.lead,
+            prose=joined([part.lead, *more], part.heading.span.end),
             scientific_name=_told(told, "scientific name"),
             danger=_danger(told.get("danger"), faults),
             settled_by=_told(told, "settled by"),
@@ -74,11 +99,10 @@ def read_look_alikes(
 _TOLD: Final = ("scientific name", "danger", "settled by", "on the card")
 
 
-def _report_others(bullets: Iterable[Bullet], faults: list[Fault]) -> None:
-    for bullet in bullets:
-        if bullet.label is None or bullet.label.value.casefold() not in _TOLD:
-            at = bullet.label or bullet.value
-            faults.append(Fault("look-alike-bullet", at.span, at.value, _TOLD))
+def not_told(bullet: Bullet) -> Fault:
+    """Return the fault of a bullet that says nothing a look-alike has a place for."""
+    at = bullet.label or bullet.line
+    return Fault("look-alike-bullet", at.span, at.value, _TOLD)
 
 
 def _told(told: dict[str, Bullet], name: str) -> str:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Fact, Fault, Item, Words
+from sallet.lesson.blocks import joined
+from sallet.lesson.model import Fact, Fault, Item, Prose, Words
 from sallet.lesson.values.counts import read_counts
 from sallet.lesson.values.measures import read_measures
 from sallet.lesson.values.states import read_states
@@ -14,7 +15,7 @@ from sallet.lesson.values.zones import read_zones
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from sallet.lesson.outline import Bullet
+    from sallet.lesson.blocks import Bullet
     from sallet.lesson.vocabulary import Label, Subject, Vocabulary
     from sallet.source import Text
 
@@ -38,8 +39,7 @@ def read_fact(
 ) -> Fact | None:
     """Return the fact of a bullet; None where no label stands before a colon."""
     if bullet.label is None:
-        words = bullet.value.value
-        faults.append(Fault("bullet-without-label", bullet.span, words, (), subject.heading))
+        faults.append(without_label(bullet, "a label"))
         return None
     label = subject.label(bullet.label.value)
     if label is None:
@@ -59,7 +59,7 @@ def read_fact(
         key=bullet.bold,
         items=items,
         text=" ".join(bullet.value.value.split()),
-        note=bullet.note,
+        note=whole_note(bullet),
         on_card=card_wording(bullet, faults),
         citations=bullet.citations,
         span=bullet.span,
@@ -86,19 +86,37 @@ def _read(
     return ((Item(Words(words), words, value.span),) if words else ()), []
 
 
-def card_wording(bullet: Bullet, faults: list[Fault], allowed: Iterable[str] = ()) -> str:
+def without_label(bullet: Bullet, expected: str) -> Fault:
+    """Return the fault of a bullet with no colon behind its first words."""
+    if not bullet.line:
+        return empty_bullet(bullet)
+    return Fault("bullet-without-label", bullet.line.span, bullet.line.value, (), expected)
+
+
+def empty_bullet(bullet: Bullet) -> Fault:
+    """Return the fault of a bullet with nothing on its first line."""
+    return Fault("empty-value", bullet.span, "")
+
+
+def card_wording(bullet: Bullet, faults: list[Fault]) -> str:
     """Return the nested bullet `on the card`; other nested bullets are faults."""
     found = ""
     for inner in bullet.inner:
-        words = inner.label.value.casefold() if inner.label else ""
-        if words == ON_THE_CARD:
+        if inner.is_labelled({ON_THE_CARD}):
             found = whole_text(inner)
-        elif words not in allowed:
-            at = inner.label or inner.value
-            faults.append(Fault("nested-bullet", inner.span, at.value, (ON_THE_CARD, *allowed)))
+        else:
+            at = inner.label or inner.line
+            faults.append(Fault("nested-bullet", at.span, at.value, (ON_THE_CARD,)))
     return found
+
+
+def whole_note(bullet: Bullet) -> Prose:
+    """Return a bullet's note with all that stands inside the bullet and is no card wording."""
+    others = [inner for inner in bullet.inner if not inner.is_labelled({ON_THE_CARD})]
+    kept = [Prose(inner.written, inner.span) for inner in others]
+    return joined([bullet.note, bullet.quote, *kept])
 
 
 def whole_text(bullet: Bullet) -> str:
     """Return a bullet's value and note as one run of words."""
-    return " ".join(f"{bullet.value.value} {bullet.note.text}".split())
+    return " ".join(f"{bullet.value.value} {whole_note(bullet).text}".split())

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated, Any, Final, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
-from sallet.fields import nearest_key, read_fields
+from sallet.fields import json_schema, nearest_key, read_fields
 from sallet.lesson.model import Fault, FrontMatter, SeenAt
 from sallet.source import Source, Span
 from sallet.units import unit_named
@@ -37,8 +37,9 @@ def _one_or_more(value: Any) -> Any:
 
 Elevation = Annotated[
     float,
+    Field(ge=-450, le=9000),
     BeforeValidator(elevation, json_schema_input_type=str),
-    Field(ge=-450, le=9000, description="Height above the sea, such as `180 m` or `590 ft`."),
+    Field(description="Height above the sea, such as `180 m` or `590 ft`."),
 ]
 
 
@@ -60,9 +61,9 @@ class FrontMatterFields(BaseModel):
     )
 
     name: str = Field("", description="The plant's common name.")
-    also_called: Annotated[list[str], BeforeValidator(_one_or_more)] = Field(
-        default_factory=list, alias="also called", description="Other common names."
-    )
+    also_called: Annotated[
+        list[str], BeforeValidator(_one_or_more, json_schema_input_type=str | list[str])
+    ] = Field(default_factory=list, alias="also called", description="Other common names.")
     scientific_name: str = Field(
         "", alias="scientific name", description="Genus, epithet and author: `Allium ursinum L.`"
     )
@@ -158,5 +159,4 @@ def _who_and_when(words: str) -> tuple[str, date | None]:
 
 def front_matter_schema() -> dict[str, Any]:
     """Return the JSON Schema of a lesson's head, for editors that complete and check it."""
-    schema = FrontMatterFields.model_json_schema(by_alias=True, mode="validation")
-    return {"$schema": "https://json-schema.org/draft/2020-12/schema"} | schema
+    return json_schema(FrontMatterFields)

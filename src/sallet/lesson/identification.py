@@ -10,7 +10,7 @@ from sallet.lesson.model import Fact, Fault
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from sallet.lesson.outline import Part
+    from sallet.lesson.blocks import Part
     from sallet.lesson.vocabulary import Vocabulary
 
 
@@ -26,5 +26,5 @@ def read_organs(
             continue
         organ, kind = found
         name = kind.name if kind else ""
-        yield from read_facts(part.bullets, organ, name, vocabulary, faults)
+        yield from read_facts(part.listed, organ, name, vocabulary, faults)
         yield from read_organs(part.inner, vocabulary, faults)

@@ -4,8 +4,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.facts import card_wording, read_fact
-from sallet.lesson.model import EdiblePart, Fact, Fault, Item, Removal, Timing
+from sallet.lesson.blocks import joined
+from sallet.lesson.facts import (
+    ON_THE_CARD,
+    card_wording,
+    empty_bullet,
+    read_facts,
+    whole_note,
+    whole_text,
+    without_label,
+)
+from sallet.lesson.model import EdiblePart, Fault, Item, Removal, Timing
 from sallet.lesson.values.states import read_states
 from sallet.lesson.values.times import read_times
 from sallet.source import Span, Text
@@ -13,7 +22,8 @@ from sallet.source import Span, Text
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from sallet.lesson.outline import Bullet
+    from sallet.lesson.blocks import Bullet
+    from sallet.lesson.model import Prose
     from sallet.lesson.vocabulary import Subject, Vocabulary
 
 EDIBLE: Final = "edible parts"
@@ -26,17 +36,17 @@ def read_season(
 ) -> Iterator[Timing]:
     """Yield the rows of Season."""
     for bullet in bullets:
-        timing = _timing(bullet, bullet.value, vocabulary, faults)
+        timing = _timing(bullet, bullet.value, whole_note(bullet), vocabulary, faults)
         if timing:
             card_wording(bullet, faults)
             yield timing
 
 
 def _timing(
-    bullet: Bullet, when: Text, vocabulary: Vocabulary, faults: list[Fault]
+    bullet: Bullet, when: Text, note: Prose, vocabulary: Vocabulary, faults: list[Fault]
 ) -> Timing | None:
     if bullet.label is None:
-        faults.append(Fault("bullet-without-label", bullet.span, bullet.value.value, (), "Season"))
+        faults.append(without_label(bullet, "a part of the plant"))
         return None
     items, wrong = read_times(when, vocabulary)
     if not when.value.strip():
@@ -53,7 +63,7 @@ def _timing(
         part=part.name if part else "",
         items=items,
         text=" ".join(when.value.split()),
-        note=bullet.note,
+        note=note,
         citations=bullet.citations,
         span=bullet.span,
         label_span=bullet.label.span,
@@ -68,16 +78,17 @@ def read_edible_parts(
     subject = vocabulary.subject(EDIBLE)
     for bullet in bullets:
         when, how = _at_semicolon(bullet.value)
-        timing = _timing(bullet, when, vocabulary, faults)
+        note = joined([bullet.note, bullet.quote])
+        timing = _timing(bullet, when, note, vocabulary, faults)
         if timing is None:
             continue
-        facts = tuple(_nested(bullet, subject, timing.part, vocabulary, faults))
-        known = [inner.label.value.casefold() for inner in bullet.inner if inner.label]
+        on_card = [inner for inner in bullet.inner if inner.is_labelled({ON_THE_CARD})]
+        told = [inner for inner in bullet.inner if inner not in on_card]
         yield EdiblePart(
             timing=timing,
             ways=_ways(how, subject, vocabulary, faults),
-            facts=facts,
-            on_card=card_wording(bullet, [], known),
+            facts=tuple(read_facts(told, subject, timing.part, vocabulary, faults)),
+            on_card=whole_text(on_card[-1]) if on_card else "",
         )
 
 
@@ -106,24 +117,15 @@ def _ways(
     return items
 
 
-def _nested(
-    bullet: Bullet, subject: Subject, part: str, vocabulary: Vocabulary, faults: list[Fault]
-) -> Iterator[Fact]:
-    for inner in bullet.inner:
-        if inner.label and inner.label.value.casefold() == "on the card":
-            continue
-        fact = read_fact(inner, subject, part, vocabulary, faults)
-        if fact:
-            yield fact
-
-
 def read_removals(bullets: Iterable[Bullet], faults: list[Fault]) -> Iterator[Removal]:
     """Yield the parts to remove: `part: reason`."""
     for bullet in bullets:
+        if not bullet.line:
+            faults.append(empty_bullet(bullet))
         yield Removal(
             name=bullet.label or bullet.value,
             reason=bullet.value if bullet.label else Text("", Span(*[bullet.value.span.end] * 2)),
-            note=bullet.note,
+            note=whole_note(bullet),
             on_card=card_wording(bullet, faults),
             citations=bullet.citations,
             span=bullet.span,

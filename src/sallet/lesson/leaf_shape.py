@@ -82,9 +82,9 @@ def _same(one: float, other: float) -> bool:
 
 def hull(states: Iterable[State]) -> Ratio | None:
     """Return the ratios that some shapes together allow; None where one of them tells none."""
-    found = [ratio_of(state) for state in states]
-    known = [widened(ratio) for ratio in found if ratio]
-    if not known or len(known) < len(found):
+    ratios = [ratio_of(state) for state in states]
+    known = [ratio for ratio in ratios if ratio]
+    if not known or len(known) < len(ratios):
         return None
     highs = [ratio.high for ratio in known if ratio.high is not None]
     return Ratio(

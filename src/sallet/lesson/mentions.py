@@ -9,13 +9,14 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
+from sallet.lesson.citations import without_citations
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from sallet.lesson.vocabulary import Part, Vocabulary
 
 _WORD: Final = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)?")
-_CITATION: Final = re.compile(r"\[\^[^\]\s]+\]")
 _AND: Final = re.compile(r"\s*[,;&]\s*|\s+and\s+|\s+or\s+")
 _BEHIND_THE_NOUN: Final = re.compile(
     r"\s*\(|\s+(?:of|in|inside|with|without|from|on|round|under|at|after|before|when|while|"
@@ -40,7 +41,7 @@ def singular(word: str) -> str:
 
 def is_mentioned(phrases: Iterable[str], text: str) -> bool:
     """Return whether one of some phrases stands in a text, in the singular or plural."""
-    spoken = f" {_plain(_CITATION.sub(' ', text))} "
+    spoken = f" {_plain(without_citations(text))} "
     return any(f" {_plain(phrase)} " in spoken for phrase in phrases if _plain(phrase))
 
 

@@ -191,6 +191,13 @@ class Item:
         """Return the qualifiers that the vocabulary knows."""
         return frozenset(q.name for q in self.qualifiers if q.name)
 
+    @property
+    def where(self) -> frozenset[str]:
+        """Return where and when the value holds; `often` and its like say neither."""
+        return frozenset(
+            q.name or q.words.casefold() for q in self.qualifiers if q.kind != "frequency"
+        )
+
 
 @dataclass(frozen=True)
 class Fact:
@@ -466,6 +473,11 @@ class Lesson:
     def section(self, name: str) -> Section | None:
         """Return a section by its name in the format."""
         return next((s for s in self.sections if s.name == name), None)
+
+    def where(self, section: str) -> Span:
+        """Return where a section's heading stands, or the head of the file without it."""
+        found = self.section(section)
+        return found.heading.span if found else self.front.span
 
     def facts_of(self, subject: str) -> tuple[Fact, ...]:
         """Return the facts of an organ or section."""

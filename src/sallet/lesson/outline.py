@@ -10,7 +10,7 @@ from sallet.lesson.citations import CITATION, citations_in, without_citations
 from sallet.lesson.markup import Markup
 from sallet.lesson.model import Prose
 from sallet.lesson.sections import section_named
-from sallet.source import Source, Span, Text
+from sallet.source import Span, Text
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

@@ -5,16 +5,16 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.facts import whole_text
+from sallet.lesson.facts import whole_note, whole_text
 from sallet.lesson.model import Fault, Option, Picture, Pin, Question
 from sallet.source import Span, Text
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from sallet.lesson.outline import Bullet, Part
+    from sallet.lesson.blocks import Bullet, Part
 
-_BOX: Final = re.compile(r"^\[([ xX])\]\s+(.*)$")
+_BOX: Final = re.compile(r"^\[(?P<mark>[ xX])\](?:\s+|$)(?P<words>.*)$")
 _PIN: Final = re.compile(r"^pin\s+(\d{1,3})$", re.IGNORECASE)
 _POINT: Final = re.compile(
     r"^(\d{1,3}(?:\.\d{1,3})?)\s*%[,\s]\s*(\d{1,3}(?:\.\d{1,3})?)\s*%,?\s*(.*)$"
@@ -30,24 +30,21 @@ def read_questions(numbered: Iterable[Bullet], faults: list[Fault]) -> Iterator[
 
 
 def _prompt(bullet: Bullet) -> Text:
-    first = bullet.label or bullet.value
-    start = first.span.start
-    words = bullet.value.value
-    if bullet.label:
-        words = f"{bullet.label.value}: {words}"
-    if bullet.note:
-        words = f"{words} {bullet.note.text}"
-    return Text(" ".join(words.split()), Span(start, bullet.value.span.end))
+    words = f"{bullet.line} {bullet.note.text}"
+    return Text(" ".join(words.split()), bullet.line.span)
 
 
 def _options(bullet: Bullet, faults: list[Fault]) -> Iterator[Option]:
     for inner in bullet.inner:
-        text = _prompt(inner)
-        box = _BOX.match(text.value)
+        box = _BOX.match(inner.line.value)
         if box is None:
-            faults.append(Fault("option-without-box", inner.span, text.value))
+            faults.append(Fault("option-without-box", inner.line.span, inner.line.value))
             continue
-        yield Option(Text(box[2], inner.span), box[1] != " ")
+        start = inner.line.span.start + box.start("words")
+        words = " ".join(f"{box['words']} {whole_note(inner).text}".split())
+        if not words:
+            faults.append(Fault("empty-value", inner.line.span, inner.line.value))
+        yield Option(Text(words, Span(start, inner.line.span.end)), box["mark"] != " ")
 
 
 def read_pictures(parts: Iterable[Part], faults: list[Fault]) -> Iterator[Picture]:

@@ -6,20 +6,23 @@ import re
 from pathlib import PurePosixPath
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.cautions import read_cautions, read_look_alikes
+from sallet.lesson.cautions import not_told, read_cautions, read_look_alikes
+from sallet.lesson.citations import citations_in
 from sallet.lesson.facts import read_facts
 from sallet.lesson.front_matter import read_front_matter
+from sallet.lesson.headings import bullets_of, name_parts, text_of
 from sallet.lesson.identification import read_organs
 from sallet.lesson.kitchen import read_edible_parts, read_removals, read_season
-from sallet.lesson.model import Fact, Fault, Lesson, Question, Recipe, Section
-from sallet.lesson.outline import Bullet, Outline, Part, citations_in
+from sallet.lesson.model import Fault, Lesson, Recipe, Section
+from sallet.lesson.outline import Outline
 from sallet.lesson.questions import read_pictures, read_questions
-from sallet.lesson.sections import nearest_sections, section_named
 from sallet.source import Source, Span
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from sallet.lesson.blocks import Bullet, Part
+    from sallet.lesson.model import Caution, Fact, LookAlike, Picture, Question
     from sallet.lesson.vocabulary import Vocabulary
 
 FACT_SECTIONS: Final = ("habitat", "range", "uses", "harvest", "growing")
@@ -30,7 +33,7 @@ def read_lesson(source: Source, vocabulary: Vocabulary) -> Lesson:
     """Return the lesson that a file's text holds."""
     front, body, faults = read_front_matter(source)
     outline = Outline(source, body)
-    parts = _by_name(outline.parts(), faults)
+    parts = name_parts(outline.parts(), vocabulary, faults)
     named = {name: part for name, part in parts if name}
     faults += [Fault("raw-html", html.span, html.value) for html in outline.raw_html()]
     footnotes = tuple(outline.footnotes())
@@ -42,14 +45,14 @@ def read_lesson(source: Source, vocabulary: Vocabulary) -> Lesson:
         intro=outline.intro(),
         sections=tuple(_section(source, name, part) for name, part in parts),
         facts=facts,
-        look_alikes=tuple(read_look_alikes(_inner(named, "look-alikes"), vocabulary, faults)),
+        look_alikes=_look_alikes(named, vocabulary, faults),
         season=tuple(read_season(_bullets(named, "season"), vocabulary, faults)),
         edible_parts=tuple(read_edible_parts(_bullets(named, "edible parts"), vocabulary, faults)),
         removals=tuple(read_removals(_bullets(named, "parts to remove"), faults)),
         recipes=tuple(Recipe(p.heading, p.rest) for p in _inner(named, "preparation")),
-        cautions=tuple(read_cautions(_bullets(named, "cautions"), vocabulary, faults)),
+        cautions=_cautions(source, named, vocabulary, faults),
         questions=tuple(_questions(named, faults)),
-        pictures=tuple(read_pictures(_inner(named, "pictures"), faults)),
+        pictures=_pictures(named, faults),
         footnotes=footnotes,
         citations=tuple(citations_in(source, Span(0, len(source.text)))),
         links=tuple(outline.links()),
@@ -63,27 +66,22 @@ def slug_of(path: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", stem).strip("-") or "lesson"
 
 
-def _by_name(parts: Iterable[Part], faults: list[Fault]) -> list[tuple[str, Part]]:
-    named: list[tuple[str, Part]] = []
-    for part in parts:
-        name = section_named(part.heading.value)
-        if name in {known for known, _ in named if known}:
-            faults.append(Fault("section-twice", part.heading.span, part.heading.value, (name,)))
-            name = ""
-        nearest = nearest_sections(part.heading.value)
-        if not name and nearest and not section_named(part.heading.value):
-            faults.append(Fault("unknown-section", part.heading.span, part.heading.value, nearest))
-        named.append((name, part))
-    return named
-
-
 def _section(source: Source, name: str, part: Part) -> Section:
     citations = tuple(citations_in(source, part.span))
-    return Section(name, part.heading, part.lead, part.rest, citations)
+    return Section(name, part.heading, text_of(name, part), part.rest, citations)
 
 
 def _bullets(named: dict[str, Part], name: str) -> Iterable[Bullet]:
-    return named[name].bullets if name in named else ()
+    return bullets_of(name, named[name]) if name in named else ()
+
+
+def _cautions(
+    source: Source, named: dict[str, Part], vocabulary: Vocabulary, faults: list[Fault]
+) -> tuple[Caution, ...]:
+    part = named.get("cautions")
+    texts = part.every_text(steps=False) if part else ()
+    cited = [(text, tuple(citations_in(source, text.span))) for text in texts]
+    return read_cautions(_bullets(named, "cautions"), cited, vocabulary, faults)
 
 
 def _inner(named: dict[str, Part], name: str) -> tuple[Part, ...]:
@@ -95,18 +93,45 @@ def _facts(named: dict[str, Part], vocabulary: Vocabulary, faults: list[Fault]) 
         part = named["identification"]
         whole = vocabulary.subject("whole plant")
         # Facts before the first organ heading are about the plant as a whole.
-        yield from read_facts(part.bullets, whole, "", vocabulary, faults)
+        yield from read_facts(part.listed, whole, "", vocabulary, faults)
         yield from read_organs(part.inner, vocabulary, faults)
     for name in FACT_SECTIONS:
         subject = vocabulary.subject(name)
         yield from read_facts(_bullets(named, name), subject, "", vocabulary, faults)
 
 
+def _look_alikes(
+    named: dict[str, Part], vocabulary: Vocabulary, faults: list[Fault]
+) -> tuple[LookAlike, ...]:
+    part = named.get("look-alikes")
+    if part is None:
+        return ()
+    faults.extend(not_told(bullet) for bullet in part.bullets)
+    return tuple(read_look_alikes(part.inner, vocabulary, faults))
+
+
 def _questions(named: dict[str, Part], faults: list[Fault]) -> Iterator[Question]:
-    part = named.get("questions")
-    if part:
+    for part in _with_inner(named.get("questions")):
         yield from read_questions(part.numbered, faults)
         faults.extend(
-            Fault("question-not-numbered", bullet.span, bullet.value.value)
+            Fault("question-not-numbered", bullet.line.span, bullet.line.value)
             for bullet in part.bullets
         )
+
+
+def _with_inner(part: Part | None) -> Iterator[Part]:
+    if part:
+        yield part
+        for inner in part.inner:
+            yield from _with_inner(inner)
+
+
+def _pictures(named: dict[str, Part], faults: list[Fault]) -> tuple[Picture, ...]:
+    part = named.get("pictures")
+    if part is None:
+        return ()
+    faults.extend(
+        Fault("picture-bullet", bullet.line.span, bullet.line.value, (), "no picture")
+        for bullet in part.bullets
+    )
+    return tuple(read_pictures(part.inner, faults))

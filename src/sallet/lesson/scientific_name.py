@@ -138,7 +138,7 @@ class _Reader:
             self._take("rank")
             if self.here:
                 self._take("epithet")
-        elif not (is_sign(self.here) and is_capital(self._ahead(1))):
+        elif not self._is_before_parent():
             self._read_species(genus, in_formula=parent or self._has_parents_ahead())
         self._read_rest()
 
@@ -154,6 +154,10 @@ class _Reader:
             offer = f"{self.parts[0].text.value[:1]}. {text.value}"
             self._fault("no genus", text, offer)
         self._read_rest()
+
+    def _is_before_parent(self) -> bool:
+        # `Agrostis × Polypogon monspeliensis`; but `Mentha × Piperita` is a slip of the pen.
+        return is_sign(self.here) and is_capital(self._ahead(1)) and is_bare_epithet(self._ahead(2))
 
     def _has_parents_ahead(self) -> bool:
         return any(is_sign(word.value) for word in self.words[self.at + 1 :])

@@ -103,8 +103,10 @@ def build_vocabulary(texts: Mapping[str, str]) -> Vocabulary:
     Raises VocabularyFault, naming the file, where one is not of the shape above.
     """
     shared = _read(_Shared, SHARED, texts[SHARED])
+    for name, held in shared.lists.items():
+        _check_groups(f"{SHARED}: {name}", held)
     subjects = [
-        _subject(_read(_File, name, text), shared.lists)
+        _subject(name, _read(_File, name, text), shared.lists)
         for name, text in sorted(texts.items())
         if name != SHARED
     ]
@@ -124,7 +126,9 @@ def _read(model: type[M], name: str, text: str) -> M:
         raise VocabularyFault(f"{name}: {error}") from None
 
 
-def _subject(file: _File, lists: Mapping[str, _StateList]) -> Subject:
+def _subject(name: str, file: _File, lists: Mapping[str, _StateList]) -> Subject:
+    for word, label in file.labels.items():
+        _check_label(f"{name}: {word}", label, lists)
     return Subject(
         name=file.subject,
         heading=file.heading,
@@ -136,9 +140,20 @@ def _subject(file: _File, lists: Mapping[str, _StateList]) -> Subject:
     )
 
 
-def _label(subject: str, name: str, label: _Label, lists: Mapping[str, _StateList]) -> Label:
+def _check_label(where: str, label: _Label, lists: Mapping[str, _StateList]) -> None:
     if label.states_from and label.states_from not in lists:
-        raise VocabularyFault(f"{subject}, {name}: no list `{label.states_from}` in {SHARED}")
+        raise VocabularyFault(f"{where}: no list `{label.states_from}` in {SHARED}")
+    if label.states_from and label.states:
+        raise VocabularyFault(f"{where}: `states` and `states from` stand together")
+    _check_groups(where, label)
+
+
+def _check_groups(where: str, held: _StateList) -> None:
+    for word in {word for group in _groups(held) for word in group} - set(held.states):
+        raise VocabularyFault(f"{where}: `apart` names `{word}`, which is no state")
+
+
+def _label(subject: str, name: str, label: _Label, lists: Mapping[str, _StateList]) -> Label:
     held: _StateList = lists[label.states_from] if label.states_from else label
     return Label(
         subject=subject,
@@ -152,14 +167,12 @@ def _label(subject: str, name: str, label: _Label, lists: Mapping[str, _StateLis
         also=label.also,
         ordered=held.ordered,
         shared=label.states_from,
-        states=tuple(_states(f"{subject}, {name}", held)),
+        states=tuple(_states(held)),
     )
 
 
-def _states(where: str, held: _StateList) -> Iterator[State]:
+def _states(held: _StateList) -> Iterator[State]:
     groups = _groups(held)
-    for word in {word for group in groups for word in group} - set(held.states):
-        raise VocabularyFault(f"{where}: `apart` names `{word}`, which is no state")
     for name, state in held.states.items():
         against = {word for group in groups if name in group for word in group} - {name}
         yield State(name, state.definition, state.also, frozenset(against), state.draw, state.lead)

@@ -46,6 +46,21 @@ def assemble(
     """
     target = output_folder(folder, course)
     make_sure_it_is_ours(target)
+    return write_site(target, site_files(folder, course, findings, target, draft=draft))
+
+
+def site_files(
+    folder: Folder,
+    course: Course,
+    findings: Sequence[Finding],
+    target: Path,
+    *,
+    draft: bool = False,
+) -> dict[str, bytes]:
+    """Return the files of a course's site, by path; photographs come from `target` if there.
+
+    Raises LinksLost where a page leads nowhere.
+    """
     photographs = {
         lesson.slug: tuple(_photographs(lesson, folder.bank)) for lesson in folder.lessons
     }
@@ -57,7 +72,7 @@ def assemble(
     lost = list(lost_links(pages, files))
     if lost:
         raise LinksLost(lost)
-    return write_site(target, files)
+    return files
 
 
 def _photographs(lesson: Lesson, bank: Bank) -> Iterator[Photograph]:

@@ -1,20 +1,20 @@
 """What tells two plants apart: characters whose recorded values cannot be met on both.
 
 A wrong contrast can send a poisonous plant into the kitchen, so every doubt counts against
-it. Silence separates nothing; `sometimes` and `rarely` count as possible; words that could
-not be read may mean anything; and what is said of the lower leaves is set against what is
-said of the lower leaves.
+it. Silence separates nothing; `sometimes` and `rarely` count as possible; `often spotted` and
+no more leaves open what the other plants are; words that could not be read may mean
+anything; and what is said of the lower leaves is set against what is said of the lower leaves.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from sallet.study.values import can_both_hold
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Mapping, Sequence
+    from collections.abc import Iterable, Mapping, Sequence
 
     from sallet.lesson.model import Fact, Item
     from sallet.lesson.vocabulary import Label, Reliability, Vocabulary
@@ -23,6 +23,9 @@ Key = tuple[str, str, str]
 """Organ, kind or piece of it, label."""
 Where = frozenset[str]
 """The qualifiers of a value that say where or when it holds; empty for everywhere."""
+_NEARLY_ALL: Final = frozenset({"usually", "mostly"})
+_HEDGES: Final = _NEARLY_ALL | {"often", "sometimes", "rarely"}
+"""Qualifiers of the vocabulary by which a value is not said of every plant."""
 
 
 @dataclass(frozen=True)
@@ -61,7 +64,7 @@ def are_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> boo
         for there, others in theirs.items():
             if _both_answered(here, there, ours, theirs):
                 continue
-            if any(can_both_hold(a.value, b.value, label) for a in items for b in others):
+            if _may_meet(items, others, label):
                 return False
             compared = compared or _about_the_same(here, there, ours, theirs)
     return compared
@@ -87,19 +90,30 @@ def _by_place(facts: Iterable[Fact]) -> dict[Where, list[Item]]:
     found: dict[Where, list[Item]] = {}
     for fact in facts:
         for item in fact.items:
-            found.setdefault(where_of(item), []).append(item)
+            found.setdefault(item.where, []).append(item)
     return found
 
 
-def where_of(item: Item) -> Where:
-    """Return where and when a value holds; `often` and its like say neither."""
-    return frozenset(_names(item))
+def _may_meet(items: Sequence[Item], others: Sequence[Item], label: Label) -> bool:
+    if not (_tell_all(items) and _tell_all(others)):
+        return True
+    return any(can_both_hold(a.value, b.value, label) for a in items for b in others)
 
 
-def _names(item: Item) -> Iterator[str]:
-    for qualifier in item.qualifiers:
-        if qualifier.kind != "frequency":
-            yield qualifier.name or qualifier.words.casefold()
+def _tell_all(items: Sequence[Item]) -> bool:
+    """Return whether values leave no plant out.
+
+    `Sometimes spotted` leaves out most plants, `usually spotted` some. `Usually five,
+    sometimes four` leaves out none.
+    """
+    often = [_frequencies(item) for item in items]
+    return any(not words & _HEDGES for words in often) or (
+        len(items) > 1 and any(words & _NEARLY_ALL for words in often)
+    )
+
+
+def _frequencies(item: Item) -> frozenset[str]:
+    return frozenset(q.name or q.words for q in item.qualifiers if q.kind == "frequency")
 
 
 def _both_answered(

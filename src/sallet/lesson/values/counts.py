@@ -6,7 +6,7 @@ import re
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import Absent, Count, Fault, Item, Words
-from sallet.lesson.values.pieces import adverbs, qualified, split
+from sallet.lesson.values.pieces import COMMAS_OR, DASH, adverbs, qualified, split
 
 if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Vocabulary
@@ -14,26 +14,28 @@ if TYPE_CHECKING:
 
 MANY: Final = 11
 """The least number that a flora calls `many` or `numerous`: more than ten (common practice)."""
-_COUNT: Final = re.compile(
-    r"""^(?P<about>(?:about|around|ca?\.|roughly)\s+)?(?P<low>\d{1,6}|[a-z]+)
-         (?:\s*(?:–|-|—|to|or)\s*(?P<high>\d{1,6}|[a-z]+))?(?P<more>\+)?$""",
-    re.VERBOSE,
-)
+_OPEN: Final = {"many": MANY, "numerous": MANY}
 _WORDS: Final = {
     word: number
     for number, word in enumerate(
-        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+        ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
          "eleven", "twelve"]
     )
-} | {"single": 1, "many": MANY, "numerous": MANY, "more": MANY}  # fmt: skip
-_COMMAS: Final = re.compile(r"\s*[,;]\s*(?:or\s+)?")
+} | {"no": 0, "zero": 0, "single": 1} | _OPEN  # fmt: skip
+_COUNT: Final = re.compile(
+    rf"""^(?P<about>(?:about|around|ca?\.|roughly)\s+)?
+         (?P<low>\d{{1,6}}|[a-z]+)
+         (?:\s*(?:{DASH}|to|or)\s*(?P<high>\d{{1,6}}|[a-z]+))?
+         (?P<more>\s*\+)?$""",
+    re.VERBOSE,
+)
 
 
 def read_counts(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...], list[Fault]]:
     """Return the counts of a value; what cannot be read is kept as Words."""
     items: list[Item] = []
     faults: list[Fault] = []
-    for piece in split(value, _COMMAS):
+    for piece in split(value, COMMAS_OR):
         text, often = adverbs(piece.text, vocabulary)
         read = _count(text, faults)
         qualifiers = (*often, *qualified(piece.qualifiers, vocabulary))
@@ -43,19 +45,29 @@ def read_counts(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...], 
 
 def _count(text: Text, faults: list[Fault]) -> Absent | Count | Words:
     words = text.value.casefold()
-    if words in {"none", "0"}:
+    if words in {"none", "no", "zero", "0"}:
         return Absent()
     match = _COUNT.match(words)
-    low = _number(match["low"]) if match else None
-    high = _number(match["high"]) if match and match["high"] else low
-    if match is None or low is None or high is None:
+    ends = _ends(match) if match else None
+    if match is None or ends is None:
         faults.append(Fault("unreadable-count", text.span, text.value))
         return Words(text.value, understood=False)
-    open_end = bool(match["more"]) or "many" in words or "numerous" in words or "more" in words
-    if low > high and not open_end:
+    low, high = ends
+    if high is not None and low > high:
         faults.append(Fault("range-upside-down", text.span, text.value))
-        low, high = high, low
-    return Count(low, None if open_end else high, bool(match["about"]))
+        low, high = high, None if match["low"] in _OPEN else low
+    return Count(low, high, bool(match["about"]))
+
+
+def _ends(match: re.Match[str]) -> tuple[int, int | None] | None:
+    """Return the least and the greatest number, None for no upper end; None where unreadable."""
+    low = _number(match["low"])
+    last = match["high"] or match["low"]
+    high = low if last == "more" else _number(last)
+    if low is None or high is None:
+        return None
+    is_open = bool(match["more"]) or last in {"more", *_OPEN}
+    return low, None if is_open else high
 
 
 def _number(word: str) -> int | None:

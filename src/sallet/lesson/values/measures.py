@@ -3,38 +3,41 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import Fault, Item, Measure, Words
-from sallet.lesson.values.pieces import COMMAS, adverbs, qualified, split
+from sallet.lesson.values.pieces import COMMAS, DASH, adverbs, qualified, split
+from sallet.source import Span
 from sallet.units import UNITS, unit_named
 
 if TYPE_CHECKING:
     from sallet.lesson.values.pieces import Piece
     from sallet.lesson.vocabulary import Vocabulary
     from sallet.source import Text
+    from sallet.units import Unit
 
 _NUMBER: Final = r"(?:\d{1,6}(?:\s+\d{1,4}/[1-9]\d?|[.]\d{1,6}|/[1-9]\d?)?\s*[½¼¾⅓⅔⅛]?|[½¼¾⅓⅔⅛])"
 _UNIT: Final = r"""(?:[a-zA-Z]+|["'”’″′])"""
 _MEASURE: Final = re.compile(
-    rf"""^(?P<about>(?:about|around|ca?\.|roughly|circa)\s+)?
-         (?:\((?P<least>{_NUMBER})\s*[–-]\s*\))?   # a flora's (2–)5–25(–30) mm
-         (?P<low>{_NUMBER})\s*(?P<low_unit>{_UNIT})?
-         (?:\s*(?:–|-|—|to)\s*(?P<high>{_NUMBER}))?\s*(?P<unit>{_UNIT})?
-         (?:\s*\([–-]\s*(?P<most>{_NUMBER})\s*\)\s*(?P<most_unit>{_UNIT})?)?$""",
-    re.VERBOSE,
+    rf"""^(?P<about>(?:about|around|ca?\.|circa|roughly|approx\.|approximately)\s+)?
+         (?:\(\s?(?P<least>{_NUMBER})\s?{DASH}\s?\)\s?)?   # a flora's (2–)5–25(–30) mm
+         (?P<low>{_NUMBER})\s?(?P<low_unit>{_UNIT})?
+         (?:\s?(?:{DASH}|to)\s?(?P<high>{_NUMBER}))?\s?(?P<unit>{_UNIT})?
+         (?:\s?\(\s?{DASH}\s?(?P<most>{_NUMBER})\s?\)\s?(?P<most_unit>{_UNIT})?)?$""",
+    re.VERBOSE | re.IGNORECASE,
 )
 _EXTREME: Final = re.compile(
     rf"""^(?P<which>at\s+most|up\s+to|to|rarely\s+to|exceptionally|at\s+least|no\s+less\s+than)
-         \s+(?P<number>{_NUMBER})\s*(?P<unit>{_UNIT})?$""",
+         \s+(?P<number>{_NUMBER})\s?(?P<unit>{_UNIT})?$""",
     re.VERBOSE | re.IGNORECASE,
 )
 _GLYPHS: Final = {
     "½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4),
     "⅓": Fraction(1, 3), "⅔": Fraction(2, 3), "⅛": Fraction(1, 8),
 }  # fmt: skip
-_FLORA: Final = re.compile(r"\(\s*([–-]?\s*[\d.½¼¾/ ]+\s*[–-]?)\s*\)")
+_FLORA: Final = re.compile(rf"\((\s?{DASH}[\d.½¼¾⅓⅔⅛/ ]{{1,20}}|[\d.½¼¾⅓⅔⅛/ ]{{1,20}}{DASH}\s?)\)")
 
 
 def read_measures(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...], list[Fault]]:
@@ -50,7 +53,8 @@ def read_measures(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...]
         last = items[-1].value if items else None
         if extreme and isinstance(last, Measure) and not piece.qualifiers:
             merged = _with_extreme(last, extreme, piece, faults)
-            items[-1] = Item(merged, f"{items[-1].text}, {piece.text}", items[-1].span,
+            items[-1] = Item(merged, f"{items[-1].text}, {piece.text}",
+                             Span(items[-1].span.start, piece.span.end),
                              items[-1].qualifiers)  # fmt: skip
             continue
         read = _measure(text, faults)
@@ -77,32 +81,62 @@ def _pieces(value: Text) -> tuple[Piece, ...]:
 def _measure(text: Text, faults: list[Fault]) -> Measure | Words:
     upper_only = _upper_only(text)
     match = _MEASURE.match(upper_only or text.value)
-    if match is None:
-        faults.append(Fault("unreadable-measure", text.span, text.value))
+    fault = _fault(match, text)
+    if match is None or fault:
+        faults.append(fault or Fault("unreadable-measure", text.span, text.value))
         return Words(text.value, understood=False)
-    words = match.groupdict()
-    written = words.get("unit") or words.get("most_unit") or words.get("low_unit")
-    unit = unit_named(written) if written else None
-    if unit is None:
-        kind = "unknown-unit" if written else "missing-unit"
-        faults.append(Fault(kind, text.span, text.value, tuple(UNITS), written or ""))
-        return Words(text.value, understood=False)
-    low_unit = unit_named(words["low_unit"]) if words.get("low_unit") else unit
-    low = _number(words["low"]) * (low_unit or unit).millimetres
-    high = _number(words["high"]) * unit.millimetres if words.get("high") else low
-    low = Fraction(0) if upper_only else low
-    if low > high:
-        faults.append(Fault("range-upside-down", text.span, text.value))
-        low, high = high, low
-    return Measure(
-        low=low,
+    written = match["unit"] or match["most_unit"] or match["low_unit"]
+    unit = UNITS[_name(written)]
+    low_unit = UNITS[_name(match["low_unit"] or written)]
+    low = _number(match["low"]) * low_unit.millimetres
+    high = _number(match["high"]) * unit.millimetres if match["high"] else low
+    steps = [_step(match["low"]) * low_unit.millimetres]
+    steps += [_step(match[n]) * unit.millimetres for n in ("high", "least", "most") if match[n]]
+    measure = Measure(
+        low=Fraction(0) if upper_only else low,
         high=high,
         unit=unit.name,
-        least=_length(words.get("least"), unit.millimetres),
-        most=_length(words.get("most"), unit.millimetres),
-        about=bool(words.get("about")),
-        step=_step([words["low"], words.get("high") or ""]) * unit.millimetres,
+        least=_length(match["least"], low_unit),
+        most=_length(match["most"], unit),
+        about=bool(match["about"]),
+        step=min(steps),
     )
+    return _upright(measure, text, faults)
+
+
+def _fault(match: re.Match[str] | None, text: Text) -> Fault | None:
+    if match is None:
+        return None
+    named = [part for part in ("low_unit", "unit", "most_unit") if match[part]]
+    if not named:
+        return Fault("missing-unit", text.span, text.value, tuple(UNITS))
+    for part in named:
+        if unit_named(match[part]) is None:
+            return _unknown_unit(match, part, text)
+    return None
+
+
+def _unknown_unit(match: re.Match[str], part: str, text: Text) -> Fault:
+    start = text.span.start
+    whole = match.string == text.value and len(text.value) == text.span.end - start
+    span = Span(start + match.start(part), start + match.end(part)) if whole else text.span
+    return Fault("unknown-unit", span, match[part], tuple(UNITS), text.value)
+
+
+def _name(words: str) -> str:
+    unit = unit_named(words)
+    return unit.name if unit else words
+
+
+def _upright(measure: Measure, text: Text, faults: list[Fault]) -> Measure:
+    """Return a length with its ends in order; a fault where they were not."""
+    ends = [end for end in (measure.least, measure.low, measure.high, measure.most)
+            if end is not None]  # fmt: skip
+    if ends == sorted(ends):
+        return measure
+    faults.append(Fault("range-upside-down", text.span, text.value))
+    low, high = sorted((measure.low, measure.high))
+    return replace(measure, low=low, high=high, least=None, most=None)
 
 
 def _upper_only(text: Text) -> str | None:
@@ -122,25 +156,22 @@ def _with_extreme(
 ) -> Measure:
     unit = unit_named(match["unit"]) if match["unit"] else UNITS[measure.unit]
     if unit is None:
-        fault = Fault("unknown-unit", piece.span, piece.text.value, tuple(UNITS), match["unit"])
-        faults.append(fault)
+        faults.append(_unknown_unit(match, "unit", piece.text))
         return measure
     length = _number(match["number"]) * unit.millimetres
     least = _is_least(match)
     upside_down = length > measure.low if least else length < measure.high
     if upside_down:
-        faults.append(Fault("range-upside-down", piece.span, piece.text.value))
+        faults.append(Fault("range-upside-down", piece.text.span, piece.text.value))
         return measure
-    return Measure(
-        measure.low, measure.high, measure.unit,
-        least=length if least else measure.least,
-        most=measure.most if least else length,
-        about=measure.about, step=measure.step,
-    )  # fmt: skip
+    step = min(measure.step, _step(match["number"]) * unit.millimetres)
+    if least:
+        return replace(measure, least=length, step=step)
+    return replace(measure, most=length, step=step)
 
 
-def _length(words: str | None, millimetres: Fraction) -> Fraction | None:
-    return _number(words) * millimetres if words else None
+def _length(words: str | None, unit: Unit) -> Fraction | None:
+    return _number(words) * unit.millimetres if words else None
 
 
 def _number(words: str) -> Fraction:
@@ -150,11 +181,10 @@ def _number(words: str) -> Fraction:
     return total
 
 
-def _step(numbers: list[str]) -> Fraction:
-    """Return the finest step of numbers as written: 1 for `25`, 1/10 for `2.5`, 1/2 for `1 1/2`."""
+def _step(words: str) -> Fraction:
+    """Return the finest step of a number as written: 1 for `25`, 1/10 for `2.5`, 1/2 for `1/2`."""
     steps = [Fraction(1)]
-    for words in numbers:
-        steps += [Fraction(1, int(n)) for n in re.findall(r"/(\d+)", words) if int(n)]
-        steps += [Fraction(1, 10 ** len(digits)) for digits in re.findall(r"[.](\d+)", words)]
-        steps += [Fraction(1, _GLYPHS[g].denominator) for g in words if g in _GLYPHS]
+    steps += [Fraction(1, int(n)) for n in re.findall(r"/(\d+)", words)]
+    steps += [Fraction(1, 10 ** len(digits)) for digits in re.findall(r"[.](\d+)", words)]
+    steps += [Fraction(1, _GLYPHS[g].denominator) for g in words if g in _GLYPHS]
     return min(steps)

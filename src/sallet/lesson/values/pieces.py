@@ -12,8 +12,13 @@ from sallet.source import Span, Text
 if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Vocabulary
 
-COMMAS: Final = re.compile(r"\s*[,;]\s*")
-COMMAS_AND_OR: Final = re.compile(r"\s*[,;]\s*(?:or\s+|and\s+)?|\s+or\s+|\s+and\s+")
+DASH: Final = "[-–—‐‑−]"
+"""The hyphens, dashes and minus signs that a keyboard or a word processor makes of one."""
+# Each run of blanks is tried from its first blank only, or a long run would take for ever.
+_BLANKS: Final = r"(?<!\s)\s+"
+COMMAS: Final = re.compile(rf"(?:{_BLANKS})?[,;]\s*")
+COMMAS_OR: Final = re.compile(rf"(?:{_BLANKS})?[,;]\s*(?:or\s+)?")
+COMMAS_AND_OR: Final = re.compile(rf"(?:{_BLANKS})?[,;]\s*(?:or\s+|and\s+)?|{_BLANKS}(?:or|and)\s+")
 _PARENTHESES: Final = re.compile(r"\(([^()]*)\)")
 
 

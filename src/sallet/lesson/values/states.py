@@ -6,7 +6,7 @@ import re
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import Absent, Fault, Item, StateRange, Term, Words
-from sallet.lesson.values.pieces import adverbs, qualified, split
+from sallet.lesson.values.pieces import DASH, adverbs, qualified, split
 from sallet.lesson.vocabulary import State, normal
 from sallet.source import Span, Text
 
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Label, Vocabulary
 
 NONE: Final = "none"
-_RANGE: Final = re.compile(r"\s+to\s+|\s*–\s*|\s+-\s+")
+_RANGE: Final = re.compile(rf"\s+to\s+|\s*[–—−]\s*|\s+{DASH}\s+")
 
 
 def read_states(
@@ -67,7 +67,11 @@ def _ends(text: Text) -> list[Text]:
     start = text.span.start
     return [
         Text(text.value[: match.start()], Span(start, start + match.start())),
-        Text(text.value[match.end() :], Span(start + match.end(), text.span.end)),
+        # Counted from the end: qualifiers between the two have been cut out of the words.
+        Text(
+            text.value[match.end() :],
+            Span(text.span.end - len(text.value) + match.end(), text.span.end),
+        ),
     ]
 
 

@@ -6,14 +6,15 @@ import re
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import Fault, Item, Words, Zones
-from sallet.lesson.values.pieces import COMMAS, qualified, split
+from sallet.lesson.values.pieces import COMMAS, DASH, qualified, split
 
 if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Vocabulary
     from sallet.source import Text
 
+_ZONE: Final = r"(?:1[0-3]|[1-9])[ab]?"
 _ZONES: Final = re.compile(
-    r"^(?:USDA\s+)?(?P<low>(?:1[0-3]|[1-9])[ab]?)(?:\s*(?:–|-|—|to)\s*(?P<high>(?:1[0-3]|[1-9])[ab]?))?$",
+    rf"^(?:USDA\s+)?(?:zones?\s+)?(?P<low>{_ZONE})(?:\s*(?:{DASH}|to)\s*(?P<high>{_ZONE}))?$",
     re.IGNORECASE,
 )
 

@@ -1,0 +1,109 @@
+"""A dangerous look-alike that too few recorded features tell from the plant.
+
+For a look-alike that is deadly or poisonous, two features at the least must be recorded on
+both sides whose values cannot be the same: alternate leaves here and opposite ones there.
+They must stand under the same organ and label, in this lesson and in the look-alike's own
+lesson or below its heading. Prose alone does not count: neither the key nor the map of safe
+weeks can be made from it. Silence separates nothing; `often spotted` does not separate from
+unspotted; and what is said of the lower leaves is compared with the lower leaves. A lesson
+on a poisonous plant is held to the same against each food plant that has a lesson.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from sallet.checks.problem import Problem
+from sallet.checks.words import listed
+from sallet.findings import Severity
+from sallet.study.contrast import contrasts
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from sallet.lesson.bank import Bank
+    from sallet.lesson.model import Fact, Lesson, LookAlike
+
+ID: Final = "look-alike-contrast"
+SEVERITY: Final = Severity.STOP
+LOOKS_AT: Final = "lesson"
+GOOD = """
+## Identification
+### Leaves
+- attachment: stalked
+- arrangement: alternate
+## Look-alikes
+### Meadow saffron
+- danger: deadly
+#### Leaves
+- attachment: stalkless
+- arrangement: opposite
+"""
+BAD = """
+## Identification
+### Leaves
+- attachment: stalked
+- arrangement: alternate
+## Look-alikes
+### Meadow saffron
+- danger: deadly
+#### Leaves
+- attachment: stalkless
+"""
+
+FEWEST: Final = 2
+GRAVE: Final = ("deadly", "poisonous")
+_MOST_OFFERED: Final = 3
+
+
+def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
+    """Yield each look-alike with too few contrasts, where one is food and the other poison."""
+    for look in lesson.look_alikes:
+        dangerous = _dangerous(lesson, look, bank)
+        if dangerous:
+            yield from _problem(lesson, look, dangerous, bank)
+
+
+def _dangerous(lesson: Lesson, look: LookAlike, bank: Bank) -> str:
+    """Return what is wrong with eating one of the two for the other, or an empty string."""
+    if lesson.is_food:
+        danger = bank.danger_of(look)
+        return f"`{look.name.value}` is {danger}" if danger in GRAVE else ""
+    other = bank.lesson_of(look)
+    danger = lesson.front.danger
+    return f"`{lesson.name}` is {danger}" if danger in GRAVE and other and other.is_food else ""
+
+
+def _problem(lesson: Lesson, look: LookAlike, dangerous: str, bank: Bank) -> Iterator[Problem]:
+    theirs = bank.facts_of(look)
+    found = contrasts(lesson.facts, theirs, bank.vocabulary)
+    if len(found) >= FEWEST:
+        return
+    told = f"only `{found[0].label.name}` of the {found[0].this.subject}" if found else "nothing"
+    others = (lesson.name, look.name.value)
+    apart = others[0] if dangerous.startswith(f"`{others[1]}`") else others[1]
+    message = (
+        f"{dangerous}, and {told} is recorded that tells it from `{apart}`, "
+        "expected two features or more"
+    )
+    hint = "record two features that cannot be the same on both plants, in both"
+    yield Problem(look.name.span, message, hint + _offer(lesson, theirs, bank))
+
+
+def _offer(lesson: Lesson, theirs: Sequence[Fact], bank: Bank) -> str:
+    """Return the firmest labels that this lesson records and the other side does not."""
+    recorded = {(fact.subject, fact.label) for fact in theirs}
+    missing = [
+        f"{fact.subject}: {fact.label}"
+        for fact in lesson.facts
+        if (fact.subject, fact.label) not in recorded and _is_firm(fact, bank)
+    ]
+    if not missing:
+        return ""
+    return f"; of `{lesson.name}` alone there is {listed(missing[:_MOST_OFFERED], 'and')}"
+
+
+def _is_firm(fact: Fact, bank: Bank) -> bool:
+    label = bank.vocabulary.label(fact.subject, fact.label)
+    organs = {organ.name for organ in bank.vocabulary.organs}
+    return fact.subject in organs and label is not None and label.reliability == "firm"
