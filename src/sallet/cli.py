@@ -50,7 +50,7 @@ def commands() -> None:
     """Make a checked course from lessons on wild edible plants: one Markdown file a plant."""
 
 
-@commands.command()
+@commands.command(short_help="Look for faults in a course or a lesson.")
 @click.argument("path", type=_HERE, default=".")
 @click.option(
     "--format",
@@ -88,7 +88,7 @@ def stopping(findings: list[Finding]) -> list[Finding]:
     return [finding for finding in findings if finding.severity is Severity.STOP]
 
 
-@commands.command()
+@commands.command(short_help="Explain a check, a label or a term.")
 @click.argument("name", nargs=-1)
 @click.option(
     "--json", "as_schema", is_flag=True, help="For `course.yml` and `lesson`: the JSON Schema."
@@ -122,7 +122,7 @@ def _print_schema(words: str) -> None:
     click.echo(json.dumps(schemas[words](), indent=2, ensure_ascii=False))
 
 
-@commands.command("assemble")
+@commands.command("assemble", short_help="Make the pages of a course.")
 @click.argument("path", type=_HERE, default=".")
 @click.option("--draft", is_flag=True, help="Assemble in spite of faults; every page says DRAFT.")
 def assemble_course(path: Path, *, draft: bool) -> None:
@@ -175,7 +175,7 @@ def _near(path: Path) -> str:
         return str(path)
 
 
-@commands.command()
+@commands.command(short_help="Start a new course.")
 @click.argument("folder", type=_HERE)
 @click.option("--title", help="The course's title; the folder's name if you give none.")
 def start(folder: Path, title: str | None) -> None:
@@ -188,7 +188,7 @@ def start(folder: Path, title: str | None) -> None:
     )
 
 
-@commands.command()
+@commands.command(short_help="Draft a new lesson.")
 @click.argument("name")
 @click.option("--look-alike", is_flag=True, help="A plant to keep away from.")
 @click.option("--in", "path", type=_HERE, default=".", help="The course; here if you say nothing.")

@@ -1,8 +1,8 @@
 """A length in both systems, rounded no finer than its writer did.
 
 The other system's step is the finest of its usual steps that is not finer than the
-writer's; only where that would make nothing of a length, or one length of two, a finer one
-is taken.
+writer's; only where that would make nothing of a length, one length of two, or a length that
+is more than a fifth off, a finer one is taken.
 """
 
 from __future__ import annotations
@@ -29,6 +29,8 @@ _STEPS: Final[dict[str, tuple[Fraction, ...]]] = {
 _SLACK: Final = Fraction(9, 10)
 """A yard is taken for as coarse as a metre."""
 _COARSER: Final = (10, 5)
+_OFF: Final = Fraction(1, 5)
+"""How far off, of the length itself: an inch is not `5 cm`, though that is coarser than an inch."""
 
 
 def both_systems(measure: Measure, first: System) -> tuple[str, str]:
@@ -55,14 +57,13 @@ def written(measure: Measure, unit: Unit, step: Fraction) -> str:
 
 def _other_unit(measure: Measure) -> Unit:
     """Return the unit of the other system in which people give such a length."""
+    two_centimetres, two_feet, a_metre, a_metre_and_a_half = 20, 609, 1000, 1500
     if UNITS[measure.unit].system == "metric":
-        return UNITS["ft"] if measure.unit == "m" else UNITS["in"]
-    if measure.unit == "ft":
-        return UNITS["m"]
-    two_centimetres, a_metre_and_a_half = 20, 1500
+        return UNITS["ft" if measure.unit == "m" and measure.high >= a_metre else "in"]
     if measure.high <= two_centimetres:
         return UNITS["mm"]
-    return UNITS["cm"] if measure.high <= a_metre_and_a_half else UNITS["m"]
+    small = two_feet if measure.unit == "ft" else a_metre_and_a_half
+    return UNITS["cm" if measure.high <= small else "m"]
 
 
 def _step(measure: Measure, unit: Unit) -> Fraction:
@@ -70,7 +71,7 @@ def _step(measure: Measure, unit: Unit) -> Fraction:
     wanted = _meant_step(measure) * _SLACK
     fitting = next((i for i, step in enumerate(steps) if step >= wanted), len(steps) - 1)
     for index in range(fitting, -1, -1):
-        if _tells_apart(measure, steps[index]):
+        if _tells_apart(measure, steps[index]) and _is_near(measure, steps[index]):
             return steps[index]
     return steps[0]
 
@@ -88,6 +89,11 @@ def _tells_apart(measure: Measure, step: Fraction) -> bool:
     rounded = [_rounded(length, step) for length in _lengths(measure)]
     shortest = rounded[1] if measure.smallest == 0 and len(rounded) > 1 else rounded[0]
     return shortest > 0 and all(a < b for a, b in pairwise(rounded))
+
+
+def _is_near(measure: Measure, step: Fraction) -> bool:
+    lengths = _lengths(measure)
+    return all(abs(_rounded(length, step) - length) <= length * _OFF for length in lengths)
 
 
 def _lengths(measure: Measure) -> Sequence[Fraction]:
@@ -115,6 +121,11 @@ def _plain(value: Fraction, unit: Unit) -> str:
     if value.denominator == 1:
         return str(value.numerator)
     if unit.system == "metric":
-        return f"{float(value):.2f}".rstrip("0").rstrip(".")
+        return f"{float(value):.6f}".rstrip("0") if _is_decimal(value) else f"{float(value):.2f}"
     whole, rest = divmod(value, 1)
     return f"{whole}\u00a0{rest}" if whole else str(rest)
+
+
+def _is_decimal(value: Fraction) -> bool:
+    """Return whether a number, a third perhaps, can be written with as many digits as are read."""
+    return (value * 10**6).denominator == 1

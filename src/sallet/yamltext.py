@@ -23,7 +23,22 @@ TRIES: Final = 20
 """Broken lines that are set aside, one by one, so that the lines around them are still read."""
 
 
-_OPENED: Final = ("flow sequence", "flow mapping", "quoted scalar", "flow node")
+_OPENED: Final = ("flow sequence", "flow mapping", "quoted scalar", "flow node", "simple key")
+_UNREADABLE: Final = "it is not of the form `key: value`"
+_PLAIN: Final = {
+    "mapping values are not allowed": "it holds a second colon followed by a space",
+    "could not find expected ':'": "there is no colon behind its first word",
+    "'\\t'": "it holds a tab; expected spaces",
+    "expected ',' or ']'": "its bracket `[` is not closed",
+    "expected ',' or '}'": "its bracket `{` is not closed",
+    "unexpected end of stream": "its quotation mark is not closed",
+    "not allowed": "it holds a character that is no text",
+    "cannot start any token": "its value begins with a sign that needs quotation marks",
+    "expected <block end>": "its value ends too early, or it is indented unlike its neighbours",
+    "block sequence entries": "it begins with `- ` where a word was expected",
+    "single document": "it begins a second list of keys",
+}
+"""What the parser says, in the words of somebody who writes lessons."""
 
 
 @dataclass(frozen=True)
@@ -196,9 +211,22 @@ def _repeated_keys(node: Node) -> Iterator[YamlFault]:
 def _syntax_fault(text: str, error: yaml.YAMLError) -> YamlFault:
     mark = _mark(error)
     at = min(mark.index, max(len(text.rstrip()) - 1, 0)) if mark else getattr(error, "position", 0)
-    problem = getattr(error, "problem", None) or getattr(error, "reason", "unreadable")
+    problem = str(getattr(error, "problem", None) or getattr(error, "reason", ""))
+    if "mapping values" in problem and (above := _without_colon_above(text, at)) is not None:
+        at, problem = above, "could not find expected ':'"
+    plain = next((words for part, words in _PLAIN.items() if part in problem), _UNREADABLE)
     hint = "write `key: value`; put a value that holds `: `, `#` or brackets in quotation marks"
-    return YamlFault(f"this line cannot be read: {problem}", hint, Span(at, at + 1))
+    return YamlFault(f"this line cannot be read: {plain}", hint, Span(at, at + 1))
+
+
+def _without_colon_above(text: str, at: int) -> int | None:
+    """Return where the line above begins, if it is what lacks a colon and runs on into this one."""
+    start = text.rfind("\n", 0, at) + 1
+    above = text[:start].rstrip()
+    begin = above.rfind("\n") + 1
+    if ":" in text[start:at] or not above or ":" in above[begin:]:
+        return None
+    return begin
 
 
 def _mark(error: yaml.YAMLError) -> Any:

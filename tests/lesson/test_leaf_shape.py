@@ -65,7 +65,7 @@ def test_the_vocabulary_holds_the_columns_of_the_table(name: str, widest: str) -
      (4, "obovate", "oblanceolate"), (4, "elliptic", "narrowly elliptic"),
      (1.8, "lanceolate", "ovate"), (1.8, "oblanceolate", "obovate"),
      (1.2, "narrowly elliptic", "widely elliptic"), (1, "elliptic", "circular"),
-     (0.6, "circular", "oblate")],
+     (0.6, "circular", "oblate"), (1.3, "lanceolate", "widely ovate")],
 )  # fmt: skip
 def test_a_measured_ratio_finds_its_class(number: float, like: str, name: str) -> None:
     assert SHAPE is not None

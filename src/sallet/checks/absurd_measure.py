@@ -12,6 +12,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 from sallet.lesson.model import Measure
 
@@ -73,8 +74,8 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
 def _problem(item: Item, measure: Measure, limit: _Limit, organ: str) -> Iterator[Problem]:
     hint = "look at the figures and at the unit again"
     if measure.largest > limit.most * 1000:
-        message = f"`{item.text}` is too long for `{organ}`, expected at most {limit.most} m"
+        message = f"{shown(item.text)} is too long for `{organ}`, expected at most {limit.most} m"
         yield Problem(item.span, message, hint)
     elif measure.largest < limit.least:
-        message = f"`{item.text}` is too small for `{organ}` to be seen"
+        message = f"{shown(item.text)} is too small for `{organ}` to be seen"
         yield Problem(item.span, message, hint)

@@ -10,6 +10,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -39,6 +40,6 @@ def _problem(fault: FieldFault) -> Problem:
     if fault.missing:
         message = f"`{fault.key}` is missing here, expected {fault.expected}"
         return Problem(fault.span, message, f"write `{fault.key}: ` and its value")
-    words = f"`{fault.words}`" if fault.words else "what stands here"
+    words = shown(fault.words) if fault.words else "what stands here"
     message = f"{words} does not fit `{fault.key}`, expected {fault.expected}"
-    return Problem(fault.span, message, f"write {fault.expected} behind `{fault.key}:`")
+    return Problem(fault.span, message, f"change what stands behind `{fault.key}:`")

@@ -11,13 +11,13 @@ from typing import TYPE_CHECKING, Final
 from sallet.checks.problem import Problem
 from sallet.course.teaching import taught_lessons
 from sallet.findings import Severity
+from sallet.source import Span
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from sallet.course.model import Course
     from sallet.lesson.bank import Bank
-    from sallet.source import Span
 
 ID: Final = "course-incomplete"
 SEVERITY: Final = Severity.STOP
@@ -35,26 +35,27 @@ BAD = {
 }
 
 _NEEDED: Final = (
-    (("title",), "a title", "write `title: Hedge and beck`, or what the course is called"),
-    (("teacher",), "a teacher", "write `teacher: ` and the name of who teaches it"),
-    (("place", "name"), "the name of its place", "write `name: ` and the place under `place:`"),
-    (("place", "latitude"), "a latitude", "write `latitude: 54.4`, degrees north, under `place:`"),
-    (("place", "longitude"), "a longitude",
-     "write `longitude: -2.6`, degrees east, under `place:`"),
+    (("title",), "title, expected what it is called", "write `title: ` and what it is called"),
+    (("teacher",), "teacher, expected who answers for it", "write `teacher: ` and a name"),
+    (("place", "name"), "place, expected its name",
+     "write `name: ` and the place's name under `place:`"),
+    (("place", "latitude"), "latitude, expected degrees north of the place",
+     "write `latitude: 54.4`, for example, under `place:`"),
+    (("place", "longitude"), "longitude, expected degrees east of the place",
+     "write `longitude: -2.6`, for example, under `place:`"),
 )  # fmt: skip
+"""Each thing that is needed: where it stands, what is said without it, and what to write."""
 
 
 def check(course: Course, bank: Bank) -> Iterator[Problem]:
     """Yield each thing that is missing, by itself."""
-    for path, name, hint in _NEEDED:
+    for path, missing, hint in _NEEDED:
         if not _is_told(course, path):
-            yield Problem(
-                _place(course, path), f"the course has no {path[-1]}, expected {name}", hint
-            )
+            yield Problem(_place(course, path[0]), f"the course has no {missing}", hint)
     if not taught_lessons(course, bank):
-        message = f"the course teaches no plant, expected a lesson in the folder `{course.lessons}`"
-        hint = "write a lesson, or name the plants behind `plants:`"
-        yield Problem(course.where("plants"), message, hint)
+        message = "the course has no lesson, expected one at the least"
+        hint = f"write a lesson in the folder `{course.lessons}`, or name its plant under `plants:`"
+        yield Problem(_place(course, "plants"), message, hint)
 
 
 def _is_told(course: Course, path: tuple[str, ...]) -> bool:
@@ -63,6 +64,6 @@ def _is_told(course: Course, path: tuple[str, ...]) -> bool:
     return node is not None and bool(node.text or node.items or node.entries)
 
 
-def _place(course: Course, path: tuple[str, ...]) -> Span:
-    key = course.node.key(path[0])
-    return key.span if key else course.node.span
+def _place(course: Course, name: str) -> Span:
+    key = course.node.key(name)
+    return key.span if key else Span(0, 0)

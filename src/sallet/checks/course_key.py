@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
-from sallet.checks.words import did_you_mean, listed
+from sallet.checks.words import did_you_mean, listed, shown
 from sallet.course.reading import CourseFields
 from sallet.fields import nearest_key
 from sallet.findings import Severity
@@ -35,7 +35,7 @@ def check(course: Course, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     for fault in course.wrong:
         if fault.unknown:
             yield Problem(
-                fault.span, f"`{fault.words}` is no known key{_where(fault)}", _hint(fault)
+                fault.span, f"{shown(fault.words)} is no known key{_where(fault)}", _hint(fault)
             )
 
 

@@ -12,6 +12,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 from sallet.lesson.claims import claims_in, is_hedged
 from sallet.lesson.passages import passages
@@ -65,7 +66,9 @@ def _is_sourced(passage: Passage, lesson: Lesson) -> bool:
 
 def _problems(passage: Passage) -> Iterator[Problem]:
     for claim in claims_in(passage.text):
-        message = f"`{claim.value}` promises a cure, expected a report of a use with its source"
+        message = (
+            f"{shown(claim.value)} promises a cure, expected a report of a use with its source"
+        )
         hint = (
             "write whose claim it is (`traditionally`, `is said to`, `was used for`) and cite "
             "the source, or take it out"

@@ -10,6 +10,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -29,5 +30,5 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     """Yield each edible part of a look-alike."""
     if not lesson.is_food:
         for part in lesson.edible_parts:
-            message = f"`{part.timing.name}` is called food, but `{lesson.name}` is taught as a look-alike"
+            message = f"{shown(part.timing.name)} is called food, but `{lesson.name}` is taught as a look-alike"
             yield Problem(part.timing.label_span, message, "take the line out")

@@ -11,6 +11,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 from sallet.lesson.mentions import is_mentioned, named_parts, words_for
 
@@ -45,6 +46,6 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     for part in lesson.edible_parts:
         for name in named_parts(part.timing.name, bank.vocabulary):
             if not is_mentioned(words_for(name, bank.vocabulary, organ_too=True), text):
-                message = f"Preparation does not speak of the edible part `{name}`"
+                message = f"Preparation does not speak of the edible part {shown(name)}"
                 hint = f"say under Preparation what is done with it: name the {name}"
                 yield Problem(part.timing.label_span, message, hint)

@@ -11,6 +11,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 from sallet.lesson.model import Window
 from sallet.lesson.vocabulary import normal
@@ -44,7 +45,7 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
         timing = part.timing
         rows = _rows(timing, lesson.season)
         if timing.windows and not rows:
-            message = f"the edible part `{timing.name}` has no line under Season, expected one"
+            message = f"the edible part {shown(timing.name)} has no line under Season, expected one"
             hint = f"write `- {timing.name}: …` or the organ's name under Season, with its time"
             yield Problem(timing.label_span, message, hint)
         yield from _outside(timing, rows)
@@ -65,5 +66,5 @@ def _outside(timing: Timing, rows: Sequence[Timing]) -> Iterator[Problem]:
     for item in timing.items:
         if isinstance(item.value, Window) and not grown.issuperset(item.value.days):
             season = ", ".join(row.text for row in rows)
-            message = f"`{item.text}` is not within the season of `{timing.name}`, `{season}`"
+            message = f"{shown(item.text)} is not within the season of {shown(timing.name)}, {shown(season)}"
             yield Problem(item.span, message, "change the time here, or the one under Season")

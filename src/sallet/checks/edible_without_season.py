@@ -10,6 +10,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -30,6 +31,6 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     for part in lesson.edible_parts:
         timing = part.timing
         if not timing.windows:
-            message = f"nothing says when the edible part `{timing.name}` is food, expected a time of year"
+            message = f"nothing says when the edible part {shown(timing.name)} is food, expected a time of year"
             hint = f"write `- {timing.name}: March to May; raw, cooked`, for example"
             yield Problem(timing.label_span, message, hint)

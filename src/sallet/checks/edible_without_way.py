@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -29,6 +30,8 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     for part in lesson.edible_parts:
         if not part.ways:
             name = part.timing.name
-            message = f"nothing says how the part `{name}` is eaten, expected `raw`, `cooked` or so"
+            message = (
+                f"nothing says how the part {shown(name)} is eaten, expected `raw`, `cooked` or so"
+            )
             hint = "write the ways behind a semicolon: `March to May; raw, cooked`"
             yield Problem(part.timing.label_span, message, hint)

@@ -45,8 +45,8 @@ FEWEST: Final = 3
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield Identification where it holds too few organs."""
-    described = {fact.subject for fact in lesson.facts}
-    organs = [organ.heading for organ in bank.vocabulary.organs if organ.name in described]
+    headings = {organ.name: organ.heading for organ in bank.vocabulary.organs}
+    organs = list(dict.fromkeys(headings[f.subject] for f in lesson.facts if f.subject in headings))
     if len(organs) < FEWEST:
         told = f"only {listed(organs, 'and')}" if organs else "no organ"
         message = f"Identification describes {told}, expected three organs or more"

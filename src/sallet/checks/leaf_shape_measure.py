@@ -14,6 +14,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 from sallet.lesson.leaf_shape import Ratio, hull, ratio_measured, shape_for, widened
 from sallet.lesson.model import Measure, StateRange
@@ -94,7 +95,9 @@ def _compared(items: list[Item], ratio: float, label: Label) -> Iterator[Problem
     if not all_known or allowed is None or widened(allowed).holds(ratio):
         return
     words = ", ".join(item.text for item in items)
-    message = f"`{words}` means a length of {_told(allowed)} widths, but here it is {ratio:.2g}"
+    message = (
+        f"{shown(words)} means a length of {_told(allowed)} widths, but here it is {ratio:.2g}"
+    )
     better = shape_for(ratio, states[0], label)
     hint = f"write `{better}`, or look" if better else "look"
     yield Problem(items[0].span, message, f"{hint} at the length and the width again")

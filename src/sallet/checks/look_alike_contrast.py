@@ -59,35 +59,35 @@ _MOST_OFFERED: Final = 3
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield each look-alike with too few contrasts, where one is food and the other poison."""
     for look in lesson.look_alikes:
-        dangerous = _dangerous(lesson, look, bank)
-        if dangerous:
-            yield from _problem(lesson, look, dangerous, bank)
+        for poison, danger, food in _mixed(lesson, look, bank):
+            yield from _problem(lesson, look, f"`{poison}` is {danger}", food, bank)
 
 
-def _dangerous(lesson: Lesson, look: LookAlike, bank: Bank) -> str:
-    """Return what is wrong with eating one of the two for the other, or an empty string."""
-    if lesson.is_food:
-        danger = bank.danger_of(look)
-        return f"`{look.name.value}` is {danger}" if danger in GRAVE else ""
-    other = bank.lesson_of(look)
-    danger = lesson.front.danger
-    return f"`{lesson.name}` is {danger}" if danger in GRAVE and other and other.is_food else ""
+def _mixed(lesson: Lesson, look: LookAlike, bank: Bank) -> Iterator[tuple[str, str, str]]:
+    """Yield the poisonous one of the two, its danger, and the one that is food."""
+    other, name = bank.lesson_of(look), look.name.value
+    danger = bank.danger_of(look) if lesson.is_food else lesson.front.danger
+    if danger in GRAVE and lesson.is_food:
+        yield name, danger, lesson.name
+    elif danger in GRAVE and other and other.is_food:
+        yield lesson.name, danger, name
 
 
-def _problem(lesson: Lesson, look: LookAlike, dangerous: str, bank: Bank) -> Iterator[Problem]:
+def _problem(
+    lesson: Lesson, look: LookAlike, poison: str, food: str, bank: Bank
+) -> Iterator[Problem]:
     theirs = bank.facts_of(look)
     found = contrasts(lesson.facts, theirs, bank.vocabulary)
-    if len(found) >= FEWEST:
-        return
-    told = f"only `{found[0].label.name}` of the {found[0].this.subject}" if found else "nothing"
-    others = (lesson.name, look.name.value)
-    apart = others[0] if dangerous.startswith(f"`{others[1]}`") else others[1]
-    message = (
-        f"{dangerous}, and {told} is recorded that tells it from `{apart}`, "
-        "expected two features or more"
-    )
-    hint = "record two features that cannot be the same on both plants, in both"
-    yield Problem(look.name.span, message, hint + _offer(lesson, theirs, bank))
+    if len(found) < FEWEST:
+        told = (
+            f"only `{found[0].label.name}` of the {found[0].this.subject}" if found else "nothing"
+        )
+        message = (
+            f"{poison}, and {told} is recorded that tells it from `{food}`, "
+            "expected two features or more"
+        )
+        hint = "record two features that cannot be the same on both plants, in both"
+        yield Problem(look.name.span, message, hint + _offer(lesson, theirs, bank))
 
 
 def _offer(lesson: Lesson, theirs: Sequence[Fact], bank: Bank) -> str:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 from sallet.lesson.mentions import is_mentioned, named_parts, words_for
 
@@ -44,6 +45,6 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     for removal in lesson.removals:
         for name in named_parts(removal.name.value, bank.vocabulary):
             if name.strip() and not is_mentioned(words_for(name, bank.vocabulary), text):
-                message = f"Preparation does not speak of the part to remove `{name}`"
+                message = f"Preparation does not speak of the part to remove {shown(name)}"
                 hint = f"say under Preparation when it is taken away: name the {name}"
                 yield Problem(removal.name.span, message, hint)

@@ -10,6 +10,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -30,5 +31,5 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     for removal in lesson.removals:
         if removal.name.value.strip() and not removal.reason.value.strip() and not removal.note:
             name = removal.name.value
-            message = f"nothing says why the part `{name}` is removed, expected a reason"
+            message = f"nothing says why the part {shown(name)} is removed, expected a reason"
             yield Problem(removal.name.span, message, f"write `- {name}: ` and the reason")

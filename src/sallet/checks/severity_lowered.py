@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Final
 
 import sallet.checks
 from sallet.checks.problem import Problem
-from sallet.checks.words import did_you_mean
+from sallet.checks.words import did_you_mean, shown
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -36,9 +36,9 @@ def check(course: Course, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
         key = course.node.reach(("raise",)).key(name)
         span = key.span if key else course.where("raise", name)
         if name not in usual:
-            near = get_close_matches(name, usual, n=3, cutoff=0.5)
+            near = get_close_matches(name, usual, n=3, cutoff=0.75)
             hint = did_you_mean(near, "write `sallet explain` to see the checks")
-            yield Problem(span, f"`{name}` is no check", hint)
+            yield Problem(span, f"{shown(name)} is no check", hint)
         elif severity.rank < usual[name].rank:
             message = f"`{name}` is `{usual[name].value}` and cannot become `{severity.value}`"
             hint = "take the line out: checks can be raised, never lowered"

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
 from sallet.checks.words import did_you_mean
+from sallet.course.teaching import named_plants
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -18,7 +19,6 @@ if TYPE_CHECKING:
 
     from sallet.course.model import Course
     from sallet.lesson.bank import Bank
-    from sallet.source import Span
 
 ID: Final = "unknown-lesson"
 SEVERITY: Final = Severity.STOP
@@ -35,17 +35,10 @@ BAD = {
 
 def check(course: Course, bank: Bank) -> Iterator[Problem]:
     """Yield each name that no lesson answers to."""
-    for name, span in _names(course):
-        if bank.find(name) is None:
+    for plant in named_plants(course):
+        if bank.find(plant.name) is None:
             names = [lesson.name for lesson in bank.lessons]
-            near = get_close_matches(name, names, n=3, cutoff=0.5)
-            message = f"no lesson is named `{name}` in the folder `{course.lessons}`"
-            yield Problem(span, message, did_you_mean(near, "write the lesson, or take it out"))
-
-
-def _names(course: Course) -> Iterator[tuple[str, Span]]:
-    for index, name in enumerate(course.plants or ()):
-        yield name, course.where("plants", index)
-    for number, session in enumerate(course.sessions):
-        for index, name in enumerate(session.plants):
-            yield name, course.where("sessions", number, "plants", index)
+            near = get_close_matches(plant.name, names, n=3, cutoff=0.5)
+            message = f"no lesson is named `{plant.name}` in the folder `{course.lessons}`"
+            hint = did_you_mean(near, "write the lesson, or take it out")
+            yield Problem(plant.span, message, hint)

@@ -10,6 +10,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
+from sallet.checks.words import shown
 from sallet.findings import Severity
 
 if TYPE_CHECKING:
@@ -34,8 +35,10 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
         yield Problem(at, message, "write `checked by: Joe Lister, 2027-03-01` once it is done")
         return
     if front.checked_on is None:
-        message = f"`{reader}` has checked this lesson, but no date says when"
+        message = f"{shown(reader)} has checked this lesson, but no date says when"
         yield Problem(at, message, "write year, month and day behind the name: `2027-03-01`")
     if reader.casefold() == front.written_by.casefold():
-        message = f"`{reader}` has both written and checked this lesson, expected another reader"
+        message = (
+            f"{shown(reader)} has both written and checked this lesson, expected another reader"
+        )
         yield Problem(at, message, "ask somebody else who knows the plant to read it")

@@ -2,10 +2,20 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+
+
+LONGEST: Final = 60
+"""Characters of a passage that a message quotes."""
+
+
+def shown(words: str) -> str:
+    """Return words at fault in backticks, on one line, a long passage cut short."""
+    line = " ".join(words.split()).replace("`", "'")
+    return f"`{line}`" if len(line) <= LONGEST else f"`{line[:LONGEST].rstrip()}…`"
 
 
 def listed(words: Sequence[str], last: str = "or") -> str:

@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Vocabulary
 
 CAUTIONS: Final = "cautions"
+_SLIP: Final = 0.8
+"""How like a kind must be spelt to be taken for a slip of the pen: free text is allowed."""
 DANGERS: Final[tuple[str, ...]] = get_args(Danger)
 
 
@@ -42,7 +44,7 @@ def _caution(bullet: Bullet, vocabulary: Vocabulary, faults: list[Fault]) -> Cau
     note = whole_note(bullet)
     if bullet.label and label is None:
         words = bullet.label.value
-        nearest = subject.nearest(words)
+        nearest = subject.nearest(words, cutoff=_SLIP)
         faults.append(Fault("unknown-caution-kind", bullet.label.span, words, nearest))
     if not bullet.value.value.strip() and not note:
         at = bullet.label or bullet.line

@@ -54,18 +54,29 @@ _WORD: Final = re.compile(r"[\w']+")
 def claims_in(text: Text) -> Iterator[Text]:
     """Yield each claim of a passage that its sentence does not deny."""
     plain = _OTHER.sub(lambda match: "_" * len(match[0]), text.value)
-    for match in _CLAIM.finditer(plain):
-        if not _is_denied(plain[: match.start()]):
-            start = text.span.start + match.start()
-            yield Text(" ".join(match[0].split()), Span(start, start + len(match[0])))
+    for start, end in _sentences(plain):
+        denied_from = _denial(plain[start:end]) + start
+        for match in _CLAIM.finditer(plain, start, end):
+            if match.start() < denied_from:
+                at = text.span.start + match.start()
+                yield Text(" ".join(match[0].split()), Span(at, at + len(match[0])))
+
+
+def _sentences(words: str) -> Iterator[tuple[int, int]]:
+    start = 0
+    for match in _SENTENCE_END.finditer(words):
+        yield start, match.end()
+        start = match.end()
+    yield start, len(words)
+
+
+def _denial(sentence: str) -> int:
+    """Return where a sentence begins to deny, or its end."""
+    plain = _NO_DENIAL.sub(lambda match: "_" * len(match[0]), sentence).replace("’", "'")
+    found = (match.start() for match in _WORD.finditer(plain) if match[0].casefold() in DENIALS)
+    return next(found, len(sentence))
 
 
 def is_hedged(words: str) -> bool:
     """Return whether a passage says whose claim it is."""
     return bool(_HEDGE.search(words))
-
-
-def _is_denied(before: str) -> bool:
-    sentence = _SENTENCE_END.split(before)[-1]
-    sentence = _NO_DENIAL.sub(" ", sentence).replace("’", "'")
-    return any(word.casefold() in DENIALS for word in _WORD.findall(sentence))

@@ -18,8 +18,11 @@ if TYPE_CHECKING:
     from sallet.fields import FieldFault
 
 _FENCE: Final = re.compile(r"^---[ \t]*$", re.MULTILINE)
+_HEADING: Final = re.compile(r"^#{2,6} ", re.MULTILINE)
+"""A heading between two fences: the second is a rule in the text. One `#` begins a comment."""
 _ELEVATION: Final = re.compile(r"^(-?\d{1,5}(?:\.\d+)?)\s*([a-zA-Z'′]+)$")
-_ON: Final = re.compile(r"^(?P<who>.*?)[,;]?\s*(?:on\s+)?\(?(?P<date>\d{4}-\d{2}-\d{2})\)?$")
+_NO_KEY: Final = re.compile(r"^[ \t]*$|^#", re.MULTILINE)
+_ON: Final = re.compile(r"^(?P<who>.*?)[,;]? ?(?:on )?\(?(?P<date>\d{4}-\d{2}-\d{2})\)?$")
 
 
 def elevation(value: Any) -> Any:
@@ -94,7 +97,8 @@ def read_front_matter(source: Source) -> tuple[FrontMatter, int, list[Fault]]:
     if opening is None:
         return FrontMatter(), 0, [Fault("front-matter", Span(0, 0), "", detail="missing")]
     closing = fences[1] if len(fences) > 1 else None
-    if closing is None:
+    heading = _HEADING.search(source.text, opening.end())
+    if closing is None or (heading and heading.start() < closing.start()):
         # Without the second fence only the lines that look like keys are taken for it.
         end = _end_of_keys(source.text, opening.end())
         fault = Fault("front-matter", Span(*opening.span()), "---", detail="unclosed")
@@ -109,7 +113,7 @@ def _after(text: str, offset: int) -> int:
 
 
 def _end_of_keys(text: str, start: int) -> int:
-    match = re.compile(r"^\s*$|^#", re.MULTILINE).search(text, start + 1)
+    match = _NO_KEY.search(text, start + 1)
     return match.start() if match else len(text)
 
 
@@ -125,7 +129,8 @@ def _fault(fault: FieldFault) -> Fault:
     if fault.unknown:
         names = nearest_key(fault.words, FrontMatterFields, fault.path)
         return Fault("unknown-key", fault.span, fault.words, names)
-    return Fault("front-matter", fault.span, fault.words, (fault.expected,), fault.key)
+    kind = "missing value" if fault.missing else "value"
+    return Fault("front-matter", fault.span, fault.words, (fault.expected, fault.key), kind)
 
 
 def _front_matter(fields: FrontMatterFields, node: Node) -> FrontMatter:
@@ -148,7 +153,7 @@ def _front_matter(fields: FrontMatterFields, node: Node) -> FrontMatter:
 
 
 def _who_and_when(words: str) -> tuple[str, date | None]:
-    match = _ON.match(words)
+    match = _ON.match(" ".join(words.split()))
     if match is None:
         return words, None
     try:

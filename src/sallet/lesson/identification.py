@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from sallet.lesson.facts import read_facts
 from sallet.lesson.model import Fact, Fault
+from sallet.lesson.sections import section_named
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -21,8 +22,9 @@ def read_organs(
     for part in parts:
         found = vocabulary.organ(part.heading.value)
         if found is None:
-            nearest = vocabulary.nearest_organs(part.heading.value)
-            faults.append(Fault("unknown-organ", part.heading.span, part.heading.value, nearest))
+            words, section = part.heading.value, section_named(part.heading.value)
+            nearest = vocabulary.nearest_organs(words)
+            faults.append(Fault("unknown-organ", part.heading.span, words, nearest, section))
             continue
         organ, kind = found
         name = kind.name if kind else ""

@@ -68,7 +68,7 @@ def _middle_below(low: float) -> float:
 
 
 def _middle_above(high: float) -> float:
-    if not any(end is not None and _same(high, end) for _, end in CLASSES):
+    if not any(_is_end(high, end) for _, end in CLASSES):
         return high
     begins = [begin for begin, _ in CLASSES if begin > high and not _same(begin, high)]
     return (high + min(begins)) / 2 if begins else high
@@ -100,17 +100,30 @@ def ratio_measured(length: Measure, width: Measure) -> float | None:
 
 
 def shape_for(number: float, like: State, label: Label) -> str:
-    """Return the shape, widest at the same place as another, that a measured ratio fits best."""
+    """Return the shape of the table, widest where another is, that a measured ratio fits best."""
     place = like.draw.get("widest")
     fitting = [
         (abs(number - _middle(ratio)), state.name)
         for state in label.states
         if state.draw.get("widest") == place
         and (ratio := ratio_of(state))
+        and _is_of_the_table(ratio)
         and widened(ratio).holds(number)
     ]
     # Of equals the first stays first: the vocabulary lists the plain shapes before the odd ones.
     return min(fitting, key=lambda pair: pair[0], default=(0, ""))[1]
+
+
+def _is_of_the_table(ratio: Ratio) -> bool:
+    """Return whether a ratio is one of Radford's classes, or two neighbours taken together."""
+    for index, (begin, _) in enumerate(CLASSES):
+        if _same(ratio.low, begin):
+            return any(_is_end(ratio.high, end) for _, end in CLASSES[index : index + 2])
+    return False
+
+
+def _is_end(high: float | None, end: float | None) -> bool:
+    return high is end is None or (high is not None and end is not None and _same(high, end))
 
 
 def _middle(ratio: Ratio) -> float:

@@ -427,7 +427,7 @@ class FrontMatter:
 
     def where(self, key: str) -> Span:
         """Return where a key's value stands, or the whole front matter."""
-        return dict(self.spans).get(key, self.span)
+        return next((span for name, span in self.spans if name == key), self.span)
 
 
 @dataclass(frozen=True)

@@ -116,9 +116,9 @@ class Subject:
         """Return the label that some words name, or None."""
         return self._found.get(normal(words))
 
-    def nearest(self, words: str, most: int = 3) -> tuple[str, ...]:
+    def nearest(self, words: str, most: int = 3, cutoff: float = 0.6) -> tuple[str, ...]:
         """Return the names of the labels whose names or synonyms are spelt most like `words`."""
-        close = _close(words, self._found, most * 2)
+        close = _close(words, self._found, most * 2, cutoff)
         return tuple(dict.fromkeys(self._found[word].name for word in close))[:most]
 
 
@@ -183,5 +183,5 @@ def _bare(words: str) -> str:
     )
 
 
-def _close(words: str, among: Iterable[str], most: int) -> list[str]:
-    return get_close_matches(normal(words), list(among), n=most, cutoff=0.6)
+def _close(words: str, among: Iterable[str], most: int, cutoff: float = 0.6) -> list[str]:
+    return get_close_matches(normal(words), list(among), n=most, cutoff=cutoff)

@@ -9,7 +9,7 @@ from sallet.publish.links import lost_links
 from sallet.publish.pages import build_pages
 from sallet.publish.photographs import Copy, Photograph, make_copies, plan_copies
 from sallet.publish.site import Site
-from sallet.publish.writer import Written, made_files, make_sure_it_is_ours, write_site
+from sallet.publish.writer import Written, kept_file, made_files, make_sure_it_is_ours, write_site
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -94,10 +94,11 @@ def _pictures(
         for copy in photograph.copies:
             path = f"{PICTURES}{copy.file}"
             # The name holds a digest of the original: the same name is the same picture.
-            if path in known and (target / path).is_file():
-                yield path, (target / path).read_bytes()
-            else:
+            kept = kept_file(target, path, known)
+            if kept is None:
                 wanting.append(copy)
+            else:
+                yield path, kept
         data = Path(bank.pictures[photograph.picture.file.value].path).read_bytes()
         for copy, made in make_copies(data, wanting) if wanting else ():
             yield f"{PICTURES}{copy.file}", made

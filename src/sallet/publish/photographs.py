@@ -9,6 +9,8 @@ from typing import TYPE_CHECKING, Final
 
 from PIL import Image, ImageOps
 
+from sallet.lesson.reading import slug_of
+
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
@@ -59,7 +61,7 @@ def plan_copies(slug: str, name: str, data: bytes, size: tuple[int, int]) -> tup
     name and need not be drawn again.
     """
     digest = hashlib.sha256(data).hexdigest()[:10]
-    stem = f"{slug}-{name}-{digest}"
+    stem = f"{slug}-{slug_of(name)}-{digest}"
     return tuple(
         Copy(f"{stem}-{width}.{ending}", ending, width, max(1, round(size[1] * width / size[0])))
         for ending, _, _ in FORMATS
@@ -68,20 +70,27 @@ def plan_copies(slug: str, name: str, data: bytes, size: tuple[int, int]) -> tup
 
 
 def _widths(width: int) -> Sequence[int]:
-    smaller = [w for w in WIDTHS if w < width]
-    return [*smaller, min(width, WIDTHS[-1])] if width not in smaller else smaller
+    return sorted({*(w for w in WIDTHS if w < width), min(width, WIDTHS[-1])})
 
 
 def make_copies(data: bytes, copies: Sequence[Copy]) -> Iterator[tuple[Copy, bytes]]:
     """Yield the copies of a photograph. The same bytes give the same copies."""
     with Image.open(io.BytesIO(data)) as image:
         # A fresh image takes over pixels only: EXIF, GPS, comments and profiles stay behind.
-        upright = ImageOps.exif_transpose(image).convert("RGB")
+        upright = _on_white(ImageOps.exif_transpose(image))
     for copy in copies:
         resized = upright.resize((copy.width, copy.height), Image.Resampling.LANCZOS)
         clean = Image.new("RGB", resized.size)
         clean.paste(resized)
         yield copy, _encoded(clean, copy.ending)
+
+
+def _on_white(image: Image.Image) -> Image.Image:
+    """Return a picture without transparency: an ink drawing lies on white paper."""
+    if not image.has_transparency_data:
+        return image.convert("RGB")
+    paper = Image.new("RGBA", image.size, "white")
+    return Image.alpha_composite(paper, image.convert("RGBA")).convert("RGB")
 
 
 def _encoded(image: Image.Image, ending: str) -> bytes:

@@ -5,12 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from functools import cache
 from typing import TYPE_CHECKING, Any, Final
+from urllib.parse import unquote
 
 from markdown_it import MarkdownIt
 from markupsafe import Markup
 
 from sallet.lesson.model import MEMORY
 from sallet.lesson.outline import CITATION
+from sallet.lesson.reading import slug_of
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -21,6 +23,12 @@ if TYPE_CHECKING:
 
 LESSON_END: Final = ".md"
 PAGE_END: Final = ".html"
+RANGED: Final = {
+    "text-align:left": "ranged-left",
+    "text-align:center": "centred",
+    "text-align:right": "ranged-right",
+}
+"""How a column of a table is set, as classes: the pages allow no style inside the text."""
 
 
 @dataclass(frozen=True)
@@ -69,6 +77,8 @@ def _parser() -> MarkdownIt:
     parser.inline.ruler.before("link", "citation", _citation)
     parser.add_render_rule("citation", _render_citation)
     parser.add_render_rule("link_open", _render_link)
+    parser.add_render_rule("th_open", _render_cell)
+    parser.add_render_rule("td_open", _render_cell)
     return parser
 
 
@@ -103,9 +113,17 @@ def _render_link(
     target = str(token.attrGet("href") or "")
     path, sign, place = target.partition("#")
     if "://" not in target and path.endswith(LESSON_END):
-        token.attrSet(
-            "href", f"{env['scribe'].plants}{path[: -len(LESSON_END)]}{PAGE_END}{sign}{place}"
-        )
+        page = f"{env['scribe'].plants}{slug_of(unquote(path))}{PAGE_END}"
+        token.attrSet("href", f"{page}{sign}{place}")
     elif "://" in target:
         token.attrSet("rel", "noopener noreferrer")
+    return renderer.renderToken(tokens, index, options, env)
+
+
+def _render_cell(
+    renderer: RendererHTML, tokens: Sequence[Token], index: int, options: Any, env: Any
+) -> str:
+    style = tokens[index].attrs.pop("style", None)
+    if style:
+        tokens[index].attrSet("class", RANGED[str(style)])
     return renderer.renderToken(tokens, index, options, env)

@@ -38,6 +38,17 @@ if TYPE_CHECKING:
 NO_PLANT: Final = "plant"
 PROSE_SECTIONS: Final = ("preparation", "uses", "habitat", "range", "harvest", "growing")
 """Sections that are set as their prose with their facts in a table, in the page's order."""
+LIST_SECTIONS: Final = (
+    "identification",
+    "look-alikes",
+    "season",
+    "edible parts",
+    "parts to remove",
+    "questions",
+    "pictures",
+    "sources",
+)
+"""Sections that are set as lists and tables; what else stands in them goes above these."""
 STAMPS: Final = {
     "unreviewed": "Not yet checked by a second reader",
     "from-memory": "Some statements are from memory (marked m)",
@@ -168,6 +179,8 @@ class Sheet:
     questions: tuple[SelfCheck, ...]
     sources: tuple[SourceText, ...]
     words: tuple[UsedSubject, ...]
+    leads: Mapping[str, Markup]
+    """The running text of the sections that are set as lists, by section."""
     stamps: tuple[str, ...]
     photographs: tuple[Photograph, ...]
     memory_count: int
@@ -221,6 +234,7 @@ class _SheetMaker:
             questions=tuple(self._question(question) for question in lesson.questions),
             sources=tuple(self._sources()),
             words=glossary([lesson], self.bank.vocabulary),
+            leads={name: self._lead(name) for name in LIST_SECTIONS},
             stamps=tuple(words for check, words in STAMPS.items() if check in checks),
             photographs=tuple(photographs),
             memory_count=sum(citation.from_memory for citation in lesson.citations),
@@ -335,6 +349,10 @@ class _SheetMaker:
             rows=tuple(self._row(fact) for fact in facts),
             prose=self.scribe.text(prose),
         )
+
+    def _lead(self, name: str) -> Markup:
+        section = self.lesson.section(name)
+        return self.scribe.text(section.lead.text) if section else Markup()
 
     def _question(self, question: Question) -> SelfCheck:
         return SelfCheck(

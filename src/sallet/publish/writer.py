@@ -53,6 +53,15 @@ def made_files(target: Path) -> dict[str, str]:
     return {str(k): str(v) for k, v in files.items()} if isinstance(files, dict) else {}
 
 
+def kept_file(target: Path, path: str, made: Mapping[str, str]) -> bytes | None:
+    """Return a file of a folder as sallet wrote it; None where it is gone or another by now."""
+    try:
+        data = (target / path).read_bytes()
+    except OSError:
+        return None
+    return data if made.get(path) == hashlib.sha256(data).hexdigest() else None
+
+
 def make_sure_it_is_ours(target: Path) -> None:
     """Raise NotOurs for a target that is a file, or a folder with things sallet did not make."""
     if target.exists() and not target.is_dir():
@@ -92,7 +101,7 @@ def _fill(
     same = {
         path
         for path in files
-        if old.get(path) == digests[path] and _is(target / path, digests[path])
+        if old.get(path) == digests[path] and kept_file(target, path, old) is not None
     }
     for path, data in files.items():
         if path in same:
@@ -110,13 +119,6 @@ def _fill(
         removed=tuple(sorted(path for path in old if path not in files)),
         carried_over=others,
     )
-
-
-def _is(path: Path, digest: str) -> bool:
-    try:
-        return hashlib.sha256(path.read_bytes()).hexdigest() == digest
-    except OSError:
-        return False
 
 
 def _mark(beside: Path, target: Path, digests: Mapping[str, str]) -> None:

@@ -6,7 +6,7 @@ import re
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import Absent, Count, Fault, Item, Words
-from sallet.lesson.values.pieces import COMMAS_OR, DASH, adverbs, qualified, split
+from sallet.lesson.values.pieces import COMMAS_OR, DASH, adverbs, qualified, split_numbers
 
 if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Vocabulary
@@ -24,9 +24,11 @@ _WORDS: Final = {
 } | {"no": 0, "zero": 0, "single": 1} | _OPEN  # fmt: skip
 _COUNT: Final = re.compile(
     rf"""^(?P<about>(?:about|around|ca?\.|roughly)\s+)?
+         (?:\((?P<least>\d{{1,6}}){DASH}\)\s?)?                # a flora's (2–)5–7(–9)
          (?P<low>\d{{1,6}}|[a-z]+)
          (?:\s*(?:{DASH}|to|or)\s*(?P<high>\d{{1,6}}|[a-z]+))?
-         (?P<more>\s*\+)?$""",
+         (?P<more>\s*\+)?
+         (?:\s?\({DASH}(?P<most>\d{{1,6}})\))?$""",
     re.VERBOSE,
 )
 
@@ -35,7 +37,7 @@ def read_counts(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...], 
     """Return the counts of a value; what cannot be read is kept as Words."""
     items: list[Item] = []
     faults: list[Fault] = []
-    for piece in split(value, COMMAS_OR):
+    for piece in split_numbers(value, COMMAS_OR):
         text, often = adverbs(piece.text, vocabulary)
         read = _count(text, faults)
         qualifiers = (*often, *qualified(piece.qualifiers, vocabulary))
@@ -53,6 +55,7 @@ def _count(text: Text, faults: list[Fault]) -> Absent | Count | Words:
         faults.append(Fault("unreadable-count", text.span, text.value))
         return Words(text.value, understood=False)
     low, high = ends
+    low, high = _with_extremes(match, low, high)
     if high is not None and low > high:
         faults.append(Fault("range-upside-down", text.span, text.value))
         low, high = high, None if match["low"] in _OPEN else low
@@ -68,6 +71,12 @@ def _ends(match: re.Match[str]) -> tuple[int, int | None] | None:
         return None
     is_open = bool(match["more"]) or last in {"more", *_OPEN}
     return low, None if is_open else high
+
+
+def _with_extremes(match: re.Match[str], low: int, high: int | None) -> tuple[int, int | None]:
+    # What is rare is possible: a plant with 3 petals is not ruled out by `(3–)5–7`.
+    numbers = [int(match[part]) for part in ("least", "most") if match[part]]
+    return min([low, *numbers]), None if high is None else max([high, *numbers])
 
 
 def _number(word: str) -> int | None:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import Fault, Item, Measure, Words
-from sallet.lesson.values.pieces import COMMAS, DASH, adverbs, qualified, split
+from sallet.lesson.values.pieces import COMMAS, DASH, adverbs, qualified, split_numbers
 from sallet.source import Span
 from sallet.units import UNITS, unit_named
 
@@ -37,7 +37,6 @@ _GLYPHS: Final = {
     "½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4),
     "⅓": Fraction(1, 3), "⅔": Fraction(2, 3), "⅛": Fraction(1, 8),
 }  # fmt: skip
-_FLORA: Final = re.compile(rf"\((\s?{DASH}[\d.½¼¾⅓⅔⅛/ ]{{1,20}}|[\d.½¼¾⅓⅔⅛/ ]{{1,20}}{DASH}\s?)\)")
 
 
 def read_measures(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...], list[Fault]]:
@@ -47,7 +46,7 @@ def read_measures(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...]
     """
     items: list[Item] = []
     faults: list[Fault] = []
-    for piece in _pieces(value):
+    for piece in split_numbers(value, COMMAS):
         text, often = adverbs(piece.text, vocabulary)
         extreme = _EXTREME.match(text.value)
         last = items[-1].value if items else None
@@ -61,21 +60,6 @@ def read_measures(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...]
         qualifiers = (*often, *qualified(piece.qualifiers, vocabulary))
         items.append(Item(read, piece.text.value, piece.span, qualifiers))
     return tuple(items), faults
-
-
-def _pieces(value: Text) -> tuple[Piece, ...]:
-    # A flora's brackets round a number are no qualifier: hide them from the splitting.
-    hidden = _FLORA.sub(lambda m: f"\2{m[1]}\3", value.value)
-    if hidden == value.value:
-        return split(value, COMMAS)
-    pieces = split(type(value)(hidden, value.span), COMMAS)
-    return tuple(
-        type(piece)(
-            type(value)(piece.text.value.replace("\2", "(").replace("\3", ")"), piece.text.span),
-            piece.qualifiers,
-        )
-        for piece in pieces
-    )
 
 
 def _measure(text: Text, faults: list[Fault]) -> Measure | Words:

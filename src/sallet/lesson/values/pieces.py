@@ -21,6 +21,11 @@ COMMAS_OR: Final = re.compile(rf"(?:{_BLANKS})?[,;]\s*(?:or\s+)?")
 COMMAS_AND_OR: Final = re.compile(rf"(?:{_BLANKS})?[,;]\s*(?:or\s+|and\s+)?|{_BLANKS}(?:or|and)\s+")
 _PARENTHESES: Final = re.compile(r"\(([^()]*)\)")
 
+_EXTREMES: Final = re.compile(
+    rf"\((\s?{DASH}[\d.½¼¾⅓⅔⅛/ ]{{1,20}}|[\d.½¼¾⅓⅔⅛/ ]{{1,20}}{DASH}\s?)\)"
+)
+_SHOWN: Final = {2: "(", 3: ")"}
+
 
 @dataclass(frozen=True)
 class Piece:
@@ -60,6 +65,15 @@ def _piece(value: Text, start: int, end: int) -> Piece:
     words = bare.strip()
     span = Span(offset + lead, offset + lead + len(words))
     return Piece(Text(re.sub(r"\s+", " ", words), span), qualifiers)
+
+
+def split_numbers(value: Text, at: re.Pattern[str]) -> tuple[Piece, ...]:
+    """Return the pieces of a value in which a flora's extremes, `(2–)5–7(–9)`, are no qualifiers."""
+    hidden = _EXTREMES.sub(lambda m: f"\2{m[1]}\3", value.value)
+    return tuple(
+        Piece(Text(piece.text.value.translate(_SHOWN), piece.text.span), piece.qualifiers)
+        for piece in split(Text(hidden, value.span), at)
+    )
 
 
 def qualified(texts: tuple[Text, ...], vocabulary: Vocabulary) -> tuple[Qualified, ...]:

@@ -7,10 +7,11 @@ early is the days 1–10 of a month, mid 11–20, late 21 to its end. A year has
 from __future__ import annotations
 
 import re
+from difflib import get_close_matches
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import Absent, Fault, Item, Window, Words
-from sallet.lesson.values.pieces import COMMAS_AND_OR, adverbs, qualified, split
+from sallet.lesson.values.pieces import COMMAS_AND_OR, DASH, adverbs, qualified, split
 
 if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Vocabulary
@@ -29,8 +30,12 @@ _POINT: Final = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 _RANGE: Final = re.compile(
-    r"\s+(?:to|until|till|through)\s+|\s*[–—]\s*|\s+-\s+|(?<=[a-z])-(?=[A-Z])"
+    rf"""\s+(?:to|until|till|through)\s+
+         |\s*[–—−]\s*|\s+{DASH}\s+|(?<=\d){DASH}(?=\d)
+         |(?<=[a-z])(?<!\bmid)(?<!\bearly)(?<!\blate)-(?=[a-z])   # `mid-June` is no range""",
+    re.VERBOSE | re.IGNORECASE,
 )
+_FROM: Final = re.compile(r"^from\s+", re.IGNORECASE)
 _ALL_YEAR: Final = {"all year", "all year round", "the whole year", "throughout the year"}
 
 
@@ -56,14 +61,16 @@ def read_times(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...], l
         text, often = adverbs(piece.text, vocabulary)
         read = _window(text)
         if isinstance(read, Words):
-            faults.append(Fault("unreadable-time", text.span, text.value))
+            faults.append(Fault("unreadable-time", text.span, text.value, _near_months(text)))
+        elif isinstance(read, Window) and _turns_back(read):
+            faults.append(Fault("range-upside-down", text.span, text.value, (), "time"))
         qualifiers = (*often, *qualified(piece.qualifiers, vocabulary))
         items.append(Item(read, piece.text.value, piece.span, qualifiers))
     return tuple(items), faults
 
 
 def _window(text: Text) -> Absent | Window | Words:
-    words = text.value.strip()
+    words = _FROM.sub("", text.value.strip())
     if words.casefold() in _ALL_YEAR:
         return Window(1, YEAR)
     if words.casefold() in {"none", "never"}:
@@ -74,8 +81,21 @@ def _window(text: Text) -> Absent | Window | Words:
     if match and begin is None and end is not None:
         begin = _part_of_same_month(first, last)
     if begin is None or end is None:
-        return Words(words, understood=False)
+        return Words(text.value, understood=False)
     return Window(begin[0], end[1])
+
+
+def _near_months(text: Text) -> tuple[str, ...]:
+    words = [word for word in re.findall(r"[a-z]{3,12}", text.value.casefold()) if not _month(word)]
+    lower = [month.casefold() for month in MONTHS]
+    near = [near for word in words for near in get_close_matches(word, lower, n=1, cutoff=0.7)]
+    return tuple(dict.fromkeys(month.capitalize() for month in near))
+
+
+def _turns_back(window: Window) -> bool:
+    # `20 June to 5 June` would be all year but a fortnight: two ends have changed places.
+    same_month = month_and_day(window.first)[0] == month_and_day(window.last)[0]
+    return window.first > window.last and same_month
 
 
 def _point(words: str) -> tuple[int, int] | None:

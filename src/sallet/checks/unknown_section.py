@@ -1,0 +1,42 @@
+"""A heading that is spelt almost like one of the format's sections.
+
+`## Cautoins` is kept on the page as a section of your own, but nothing in it is read as a
+caution: it will be missing from the field card. Correct the heading. A section that is
+truly your own needs a heading that cannot be taken for another.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from sallet.checks.problem import Problem
+from sallet.checks.words import did_you_mean, shown
+from sallet.findings import Severity
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from sallet.lesson.bank import Bank
+    from sallet.lesson.model import Lesson
+
+ID: Final = "unknown-section"
+SEVERITY: Final = Severity.WARN
+LOOKS_AT: Final = "lesson"
+GOOD = """
+## Cautions
+- dogs: keep them away
+
+## Names and stories
+"""
+BAD = """
+## Cautoins
+- dogs: keep them away
+"""
+
+
+def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
+    """Yield each heading that looks like a slip of the pen."""
+    for fault in lesson.faults_of(ID):
+        message = f"{shown(fault.words)} is no section of a lesson, so its bullets are not read"
+        near = [name.capitalize() for name in fault.nearest]
+        yield Problem(fault.span, message, did_you_mean(near, ""))
