@@ -6,6 +6,8 @@ import json
 from dataclasses import asdict, dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING, Any, Final
+from unicodedata import category
+from urllib.parse import quote
 
 from sallet import __version__
 
@@ -68,14 +70,20 @@ def _block(finding: Finding, source: Source | None, *, colour: bool) -> str:
     severity = finding.severity.value
     if colour:
         severity = f"\033[{_COLOURS[finding.severity]};1m{severity}\033[0m"
-    place = f"{finding.file}:{finding.line}:{finding.column}"
-    lines = [f"{place}: {severity}: {finding.message} [{finding.check}]"]
+    place = _visible(f"{finding.file}:{finding.line}:{finding.column}")
+    lines = [f"{place}: {severity}: {_visible(finding.message)} [{finding.check}]"]
     if source and finding.line <= len(source.line_starts):
-        lines += _quoted(source.line(finding.line), finding.column)
-    lines.append(f"    → {finding.hint}")
+        lines += _quoted(_visible(source.line(finding.line)), finding.column)
+    lines.append(f"    → {_visible(finding.hint)}")
     return "\n".join(lines)
 
 
+def _visible(text: str) -> str:
+    """Return text in which no character can steer the terminal or turn the words about."""
+    return "".join("�" if c != "\t" and category(c) in _UNSEEN else c for c in text)
+
+
+_UNSEEN: Final = frozenset({"Cc", "Cf", "Cs", "Zl", "Zp"})
 _WIDE: Final = 88
 
 
@@ -132,7 +140,7 @@ def _driver(rules: Mapping[str, str]) -> dict[str, Any]:
 
 def _result(finding: Finding) -> dict[str, Any]:
     region = {"startLine": finding.line, "startColumn": finding.column}
-    location = {"artifactLocation": {"uri": finding.file}, "region": region}
+    location = {"artifactLocation": {"uri": quote(finding.file)}, "region": region}
     return {
         "ruleId": finding.check,
         "level": _LEVELS[finding.severity],

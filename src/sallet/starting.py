@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from sallet.folder import COURSE_FILE
-from sallet.lesson.reading import slug_of
+from sallet.lesson.reading import hyphened
 from sallet.publish.templates import templates_folder
 
 if TYPE_CHECKING:
@@ -39,7 +39,7 @@ def new_course(title: str) -> dict[str, str]:
 
 def new_lesson(name: str, taught_as: TaughtAs) -> tuple[str, str]:
     """Return the file name and the text of a new lesson."""
-    return f"{slug_of(name)}.md", _filled(_FORMS[taught_as], name=_scalar(name))
+    return f"{hyphened(name)}.md", _filled(_FORMS[taught_as], name=_scalar(name))
 
 
 def write_new(folder: Path, files: Mapping[str, str]) -> None:

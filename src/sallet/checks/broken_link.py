@@ -65,11 +65,13 @@ def _wrong_inside(path: str, place: str, lesson: Lesson, bank: Bank) -> tuple[st
     files = {name: other for other in bank.lessons for name in _names(other)}
     other = files.get(path.removeprefix("./")) if path else lesson
     if other is None:
-        near = get_close_matches(path, [name for name in files if name.endswith(".md")], n=3)
+        near = get_close_matches(path, [name for name in files if name.endswith(".md")], cutoff=0.7)
         return f"there is no lesson {shown(path)}", did_you_mean(near, "correct the file's name")
     if not place or place in places_of(other):
         return None
-    near = [f"#{name}" for name in get_close_matches(place_named(place), places_of(other), n=3)]
+    near = [
+        f"#{name}" for name in get_close_matches(place_named(place), places_of(other), cutoff=0.7)
+    ]
     otherwise = "write a heading in small letters, with hyphens for blanks"
     return f"{shown('#' + place)} is no heading of {shown(other.name)}", did_you_mean(
         near, otherwise

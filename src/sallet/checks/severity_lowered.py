@@ -36,7 +36,7 @@ def check(course: Course, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
         key = course.node.reach(("raise",)).key(name)
         span = key.span if key else course.where("raise", name)
         if name not in usual:
-            near = get_close_matches(name, usual, n=3, cutoff=0.75)
+            near = get_close_matches(name, usual, n=3, cutoff=0.85)
             hint = did_you_mean(near, "write `sallet explain` to see the checks")
             yield Problem(span, f"{shown(name)} is no check", hint)
         elif severity.rank < usual[name].rank:

@@ -83,6 +83,7 @@ def read_look_alikes(
         others = [bullet for bullet in part.bullets if not bullet.is_labelled(_TOLD)]
         faults.extend(not_told(bullet) for bullet in others)
         more = [Prose(bullet.written, bullet.span) for bullet in others]
+        more += [text for organ in part.inner for text in organ.every_text(steps=False)]
         facts = tuple(read_organs(part.inner, vocabulary, faults))
         yield LookAlike(
             name=part.heading,

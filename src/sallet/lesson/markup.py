@@ -101,12 +101,13 @@ class Markup:
         """Yield the links and inline pictures of the prose."""
         for inline in self._inlines():
             at, end = self._lines_of(inline)
-            for node in inline.walk():
+            for node in _inside_first(inline):
                 target = node.attrs.get("href", node.attrs.get("src"))
                 if node.type in {"link", "image"} and isinstance(target, str):
-                    found = self.source.text.find(target, at, end)
+                    written = target or "]("
+                    found = self.source.text.find(written, at, end)
                     # A target that stands elsewhere, or with escapes, is shown at its block.
-                    start, length = (at, 0) if found < 0 else (found, len(target))
+                    start, length = (at, 0) if found < 0 else (found, len(written))
                     at = start + length
                     yield Link(target, Span(start, at), node.type == "image")
 
@@ -129,3 +130,10 @@ class Markup:
         for node in self.root.walk():
             if node.type == "inline" and node.map:
                 yield node
+
+
+def _inside_first(node: SyntaxTreeNode) -> Iterator[SyntaxTreeNode]:
+    # The target of a link is written behind the picture inside it.
+    for child in node.children:
+        yield from _inside_first(child)
+    yield node

@@ -31,7 +31,8 @@ def read_questions(numbered: Iterable[Bullet], faults: list[Fault]) -> Iterator[
 
 def _prompt(bullet: Bullet) -> Text:
     words = f"{bullet.line} {bullet.note.text}"
-    return Text(" ".join(words.split()), bullet.line.span)
+    end = bullet.note.span.end if bullet.note else bullet.line.span.end
+    return Text(" ".join(words.split()), Span(bullet.line.span.start, end))
 
 
 def _options(bullet: Bullet, faults: list[Fault]) -> Iterator[Option]:
@@ -70,4 +71,5 @@ def _pins(bullets: Iterable[Bullet], faults: list[Fault]) -> Iterator[Pin]:
         if number and point:
             yield Pin(int(number[1]), float(point[1]), float(point[2]), point[3], bullet.span)
         elif number or label.casefold() not in _TOLD:
-            faults.append(Fault("picture-bullet", bullet.span, label or bullet.value.value))
+            at = bullet.label or bullet.line
+            faults.append(Fault("picture-bullet", at.span, at.value))

@@ -61,9 +61,13 @@ def read_lesson(source: Source, vocabulary: Vocabulary) -> Lesson:
 
 
 def slug_of(path: str) -> str:
-    """Return a file's name as the name of its page: lower case, hyphens, nothing else."""
-    stem = PurePosixPath(path).stem.casefold()
-    return re.sub(r"[^a-z0-9]+", "-", stem).strip("-") or "lesson"
+    """Return a file's name, without its ending, as the name of its page."""
+    return hyphened(PurePosixPath(path).stem)
+
+
+def hyphened(words: str) -> str:
+    """Return words as the name of a file: lower case, hyphens, nothing else."""
+    return re.sub(r"[^a-z0-9]+", "-", words.casefold()).strip("-") or "lesson"
 
 
 def _section(source: Source, name: str, part: Part) -> Section:

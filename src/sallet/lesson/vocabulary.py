@@ -4,15 +4,19 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
-from difflib import get_close_matches
+from difflib import SequenceMatcher, get_close_matches
 from functools import cached_property
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Final, Literal
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
 
 Kind = Literal["states", "measure", "count", "words", "times", "zones"]
 Reliability = Literal["firm", "fair", "weak"]
+
+
+_LESS: Final = 0.1
+"""What a word may be less like another than the most like, to be offered beside it."""
 
 
 def normal(words: str) -> str:
@@ -184,4 +188,7 @@ def _bare(words: str) -> str:
 
 
 def _close(words: str, among: Iterable[str], most: int, cutoff: float = 0.6) -> list[str]:
-    return get_close_matches(normal(words), list(among), n=most, cutoff=cutoff)
+    """Return the words spelt most like `words`, and of those only the ones nearly as like."""
+    close = get_close_matches(normal(words), list(among), n=most, cutoff=cutoff)
+    likeness = [SequenceMatcher(a=word, b=normal(words)).ratio() for word in close]
+    return [word for word, like in zip(close, likeness, strict=True) if like > likeness[0] - _LESS]

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final
 
 from PIL import Image, ImageOps
 
-from sallet.lesson.reading import slug_of
+from sallet.lesson.reading import hyphened
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -61,7 +61,7 @@ def plan_copies(slug: str, name: str, data: bytes, size: tuple[int, int]) -> tup
     name and need not be drawn again.
     """
     digest = hashlib.sha256(data).hexdigest()[:10]
-    stem = f"{slug}-{slug_of(name)}-{digest}"
+    stem = f"{slug}-{hyphened(name)}-{digest}"
     return tuple(
         Copy(f"{stem}-{width}.{ending}", ending, width, max(1, round(size[1] * width / size[0])))
         for ending, _, _ in FORMATS

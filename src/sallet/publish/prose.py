@@ -5,14 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from functools import cache
 from typing import TYPE_CHECKING, Any, Final
-from urllib.parse import unquote
+from urllib.parse import unquote, urlsplit
 
 from markdown_it import MarkdownIt
 from markupsafe import Markup
 
 from sallet.lesson.model import MEMORY
 from sallet.lesson.outline import CITATION
+from sallet.lesson.places import place_named
 from sallet.lesson.reading import slug_of
+from sallet.publish.anchors import TOP
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -39,6 +41,10 @@ class Scribe:
     """The number of each source on the page, by its key."""
     plants: str = ""
     """The way from the page to the folder of plant pages, ending in a slash if not empty."""
+    places: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
+    """The ids of every plant's page by heading, by the page's name: where links may lead."""
+    here: str = ""
+    """The name of the page, where it is a plant's."""
 
     def text(self, markdown: str) -> Markup:
         """Return running text as paragraphs and lists."""
@@ -64,6 +70,16 @@ class Scribe:
         return Markup(
             '<sup class="cite"><a href="#source-{0}"><span class="unseen">source </span>[{0}]</a></sup>'
         ).format(number)
+
+    def way(self, target: str) -> str | None:
+        """Return where a link inside the course leads; None to a lesson that has no page here."""
+        path, _, place = unquote(target).partition("#")
+        name = slug_of(path) if path else self.here
+        if name not in self.places or (path and not path.endswith((LESSON_END, PAGE_END))):
+            return None if path.endswith(LESSON_END) else target
+        page = f"{self.plants}{name}{PAGE_END}" if path else ""
+        ident = self.places[name].get(place_named(place), "" if path else TOP)
+        return f"{page}#{ident}" if ident else page
 
     def marks(self, keys: Sequence[str]) -> Markup:
         """Return the marks of some citations, each once."""
@@ -111,12 +127,17 @@ def _render_link(
 ) -> str:
     token = tokens[index]
     target = str(token.attrGet("href") or "")
-    path, sign, place = target.partition("#")
-    if "://" not in target and path.endswith(LESSON_END):
-        page = f"{env['scribe'].plants}{slug_of(unquote(path))}{PAGE_END}"
-        token.attrSet("href", f"{page}{sign}{place}")
-    elif "://" in target:
+    if urlsplit(target).scheme:
         token.attrSet("rel", "noopener noreferrer")
+        return renderer.renderToken(tokens, index, options, env)
+    way = env["scribe"].way(target)
+    if way is None:
+        # The words stay, without a link: not every lesson at hand is taught in every course.
+        ends = (t for t in tokens[index:] if t.type == "link_close")
+        next(ends).tag = token.tag = "span"
+        token.attrs = {}
+    else:
+        token.attrSet("href", way)
     return renderer.renderToken(tokens, index, options, env)
 
 

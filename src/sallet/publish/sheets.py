@@ -3,11 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup, escape
 
 from sallet.lesson.model import MEMORY, Window
+from sallet.publish.anchors import (
+    PROSE_SECTIONS,
+    double_idents,
+    idents_by_place,
+    section_idents,
+)
 from sallet.publish.prose import Scribe
 from sallet.publish.strips import season_strip, strip_rows
 from sallet.publish.values import Writer, explained
@@ -35,9 +42,6 @@ if TYPE_CHECKING:
     from sallet.publish.photographs import Photograph
     from sallet.units import System
 
-NO_PLANT: Final = "plant"
-PROSE_SECTIONS: Final = ("preparation", "uses", "habitat", "range", "harvest", "growing")
-"""Sections that are set as their prose with their facts in a table, in the page's order."""
 LIST_SECTIONS: Final = (
     "identification",
     "look-alikes",
@@ -183,6 +187,8 @@ class Sheet:
     """The running text of the sections that are set as lists, by section."""
     stamps: tuple[str, ...]
     photographs: tuple[Photograph, ...]
+    picture_notes: Mapping[str, Markup]
+    """What is said below a picture, by its file."""
     memory_count: int
 
 
@@ -195,6 +201,11 @@ class Setting:
     """The lessons that have pages, by slug, in season order."""
     units_first: System
     findings: tuple[Finding, ...] = ()
+
+    @cached_property
+    def places(self) -> Mapping[str, Mapping[str, str]]:
+        """Return the ids of every plant's page by the headings of its lesson, by slug."""
+        return {slug: idents_by_place(lesson) for slug, lesson in self.taught.items()}
 
 
 def plant_sheet(lesson: Lesson, setting: Setting, photographs: Sequence[Photograph] = ()) -> Sheet:
@@ -212,7 +223,7 @@ class _SheetMaker:
         self.findings = setting.findings
         self.listed = tuple(_listed(lesson.footnotes))
         numbers = {note.key: i for i, note in enumerate(self.listed, 1)}
-        self.scribe = Scribe(numbers)
+        self.scribe = Scribe(numbers, places=setting.places, here=lesson.slug)
         self.writer = Writer(setting.units_first)
 
     def sheet(self, photographs: Sequence[Photograph]) -> Sheet:
@@ -222,7 +233,7 @@ class _SheetMaker:
         return Sheet(
             lesson=lesson,
             intro=self.scribe.text(lesson.intro.text),
-            doubles=tuple(self._double(look_alike) for look_alike in lesson.look_alikes),
+            doubles=tuple(map(self._double, lesson.look_alikes, double_idents(lesson))),
             key_rows=tuple(self._row(fact, with_organ=True) for fact in lesson.key_facts),
             organs=tuple(self._organs(lesson.facts)),
             strip=season_strip(lesson.name, rows, f"strip-{lesson.slug}"),
@@ -237,6 +248,7 @@ class _SheetMaker:
             leads={name: self._lead(name) for name in LIST_SECTIONS},
             stamps=tuple(words for check, words in STAMPS.items() if check in checks),
             photographs=tuple(photographs),
+            picture_notes={p.file.value: self.scribe.text(p.note.text) for p in lesson.pictures},
             memory_count=sum(citation.from_memory for citation in lesson.citations),
         )
 
@@ -273,7 +285,7 @@ class _SheetMaker:
 
     # -- what may be mistaken --------------------------------------------------------------
 
-    def _double(self, look_alike: LookAlike) -> Double:
+    def _double(self, look_alike: LookAlike, ident: str) -> Double:
         own = self.bank.lesson_of(look_alike)
         taught = own is not None and own.slug in self.taught
         scientific = own.front.scientific_name if own else look_alike.scientific_name
@@ -281,7 +293,7 @@ class _SheetMaker:
         brief = look_alike.on_card or look_alike.prose.text
         return Double(
             name=look_alike.name.value,
-            ident=f"double-{_ident(look_alike.name.value)}",
+            ident=ident,
             scientific_name=scientific,
             danger=_danger(look_alike, own, self.bank),
             page=f"{own.slug}.html" if own and taught else "",
@@ -335,16 +347,17 @@ class _SheetMaker:
     # -- prose, questions, sources ---------------------------------------------------------
 
     def _passages(self) -> Iterator[Passage]:
-        named = [self.lesson.section(name) for name in PROSE_SECTIONS]
-        own = [section for section in self.lesson.sections if not section.name]
-        for section in [*(s for s in named if s), *own]:
-            yield self._passage(section)
+        order = (*PROSE_SECTIONS, "")
+        placed = zip(self.lesson.sections, section_idents(self.lesson), strict=True)
+        shown = [(section, ident) for section, ident in placed if section.name in order]
+        for section, ident in sorted(shown, key=lambda pair: order.index(pair[0].name)):
+            yield self._passage(section, ident)
 
-    def _passage(self, section: Section) -> Passage:
+    def _passage(self, section: Section, ident: str) -> Passage:
         facts = self.lesson.facts_of(section.name) if section.name else ()
         prose = section.lead.text if facts else section.prose.text
         return Passage(
-            ident=_ident(section.name or section.heading.value),
+            ident=ident,
             heading=section.heading.value,
             rows=tuple(self._row(fact) for fact in facts),
             prose=self.scribe.text(prose),
@@ -377,7 +390,10 @@ def timing_words(timing: Timing) -> str:
 def _item_words(item: Item) -> str:
     words = window_words(item.value) if isinstance(item.value, Window) else item.text
     where = [q.words for q in item.qualifiers if q.kind != "frequency"]
-    often = [q.words for q in item.qualifiers if q.kind == "frequency"]
+    # Words that could not be read hold their adverb already.
+    often = [
+        q.words for q in item.qualifiers if q.kind == "frequency" and q.words not in words.split()
+    ]
     tail = f" ({', '.join(where)})" if where else ""
     return " ".join([*often, words]) + tail
 
@@ -395,7 +411,3 @@ def _danger(look_alike: LookAlike, own: Lesson | None, bank: Bank) -> str:
     if danger is None:
         return "food" if own and own.is_food else "unknown"
     return danger
-
-
-def _ident(words: str) -> str:
-    return "-".join("".join(c if c.isalnum() and c.isascii() else " " for c in words.casefold()).split()) or NO_PLANT  # fmt: skip

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from sallet.lesson.values.times import day_of_year
 from sallet.publish.prose import Scribe
 from sallet.publish.sheets import Setting, Sheet, plant_sheet
 from sallet.season.order import in_season_on, in_season_order
@@ -62,12 +63,21 @@ class Site:
         return in_season_order(self.lessons)
 
     @cached_property
+    def setting(self) -> Setting:
+        """Return what the plants' pages have in common."""
+        taught = {lesson.slug: lesson for lesson in self.ordered}
+        return Setting(self.bank, taught, self.course.units_first, self.findings)
+
+    @cached_property
+    def scribe(self) -> Scribe:
+        """Return what sets the words of course.yml."""
+        return Scribe(plants="plants/", places=self.setting.places)
+
+    @cached_property
     def sheets(self) -> tuple[Sheet, ...]:
         """Return the plants' pages in season order."""
-        taught = {lesson.slug: lesson for lesson in self.ordered}
-        setting = Setting(self.bank, taught, self.course.units_first, self.findings)
         return tuple(
-            plant_sheet(lesson, setting, self.photographs.get(lesson.slug, ()))
+            plant_sheet(lesson, self.setting, self.photographs.get(lesson.slug, ()))
             for lesson in self.ordered
         )
 
@@ -90,8 +100,7 @@ class Site:
     def _meeting(self, number: int, session: Session) -> Meeting:
         found = [self.bank.find(name) for name in session.plants]
         plants = tuple(lesson for lesson in found if lesson)
-        # The day of a 365-day year; 29 February shares its number with the 1st of March.
-        day = min(session.date.timetuple().tm_yday, 365)
+        day = day_of_year(session.date.month, session.date.day)
         also = [x for x in in_season_on(self.ordered, day) if x not in plants]
         return Meeting(
             number=number,
@@ -99,7 +108,7 @@ class Site:
             plants=plants,
             also_food=tuple(lesson for lesson in also if lesson.is_food),
             also_harm=tuple(lesson for lesson in also if not lesson.is_food),
-            notes=Scribe(plants="plants/").text(session.notes),
+            notes=self.scribe.text(session.notes),
         )
 
     @cached_property
@@ -110,7 +119,7 @@ class Site:
     @cached_property
     def about(self) -> Markup:
         """Return the course's own words about itself."""
-        return Scribe(plants="plants/").text(self.course.about)
+        return self.scribe.text(self.course.about)
 
     @cached_property
     def sources(self) -> tuple[Cited, ...]:
@@ -118,9 +127,8 @@ class Site:
         cited: dict[str, list[Lesson]] = {}
         for lesson, text in self._footnotes():
             cited.setdefault(text, []).append(lesson)
-        scribe = Scribe(plants="plants/")
         order = sorted(cited, key=str.casefold)
-        return tuple(Cited(scribe.line(t), tuple(dict.fromkeys(cited[t]))) for t in order)
+        return tuple(Cited(self.scribe.line(t), tuple(dict.fromkeys(cited[t]))) for t in order)
 
     def _footnotes(self) -> Iterator[tuple[Lesson, str]]:
         for lesson in self.ordered:

@@ -33,9 +33,10 @@ class Writer:
         return Markup(", ").join(self._item(item, subject, label) for item in items)
 
     def _item(self, item: Item, subject: str, label: str) -> Markup:
+        # What is not written anew keeps the adverb that stands in its own words.
+        own = [] if isinstance(item.value, StateRange | Measure) else item.text.split()
         often = [q.words for q in item.qualifiers if q.kind == "frequency"]
-        # An adverb stands in the item's own words too; only a state is written anew.
-        lead = "".join(f"{word} " for word in often if isinstance(item.value, StateRange | Measure))
+        lead = "".join(f"{word} " for word in often if word not in own)
         where = ", ".join(q.words for q in item.qualifiers if q.kind != "frequency")
         tail = f" ({where})" if where else ""
         return escape(lead) + self._bare(item, subject, label) + escape(tail)

@@ -48,7 +48,7 @@ def read_measures(value: Text, vocabulary: Vocabulary) -> tuple[tuple[Item, ...]
     faults: list[Fault] = []
     for piece in split_numbers(value, COMMAS):
         text, often = adverbs(piece.text, vocabulary)
-        extreme = _EXTREME.match(text.value)
+        extreme = _EXTREME.match(piece.text.value) or _EXTREME.match(text.value)
         last = items[-1].value if items else None
         if extreme and isinstance(last, Measure) and not piece.qualifiers:
             merged = _with_extreme(last, extreme, piece, faults)

@@ -1,0 +1,88 @@
+"""A fact's values as words on a page."""
+
+from __future__ import annotations
+
+import pytest
+from markupsafe import Markup
+
+from helpers.workshop import lesson_of
+from sallet.lesson.model import Term
+from sallet.publish.values import Writer, explained, term_button
+
+METRIC = Writer("metric")
+
+
+def value(bullet: str, organ: str = "Leaves", writer: Writer = METRIC) -> str:
+    """Return the values of one fact."""
+    (fact,) = lesson_of(f"## Identification\n### {organ}\n- {bullet}\n").facts
+    return writer.value(fact).replace("\u00a0", " ")
+
+
+def button(words: str, place: str) -> str:
+    """Return a word that shows its meaning when it is pressed."""
+    return f'<button type="button" class="term" popovertarget="word-{place}">{words}</button>'
+
+
+def length(own: str, other: str) -> str:
+    """Return a length in both systems."""
+    return f'{own} <span class="other-units">({other})</span>'
+
+
+ENTIRE = button("entire", "leaves-margin-entire")
+SERRATE = button("serrate", "leaves-margin-serrate")
+
+
+@pytest.mark.parametrize(
+    ("bullet", "html"),
+    [("margin: entire", ENTIRE),
+     ("margin: entire to serrate", f"{ENTIRE} to {SERRATE}"),
+     ("margin: entire, serrate", f"{ENTIRE}, {SERRATE}"),
+     ("margin: entire or serrate", f"{ENTIRE}, {SERRATE}"),
+     ("margin: smooth-edged", button("smooth-edged", "leaves-margin-entire")),
+     ("margin: entire (lower leaves), serrate (upper leaves, on shoots)",
+      f"{ENTIRE} (lower leaves), {SERRATE} (upper leaves, on shoots)"),
+     ("margin: usually entire", f"usually {ENTIRE}"),
+     ("margin: entire (rarely)", f"rarely {ENTIRE}"),
+     ("margin: none", "none"),
+     ("margin: <b>", "&lt;b&gt;"),
+     ("sparkle: a <i>lot</i>", "a &lt;i&gt;lot&lt;/i&gt;")],
+)  # fmt: skip
+def test_states_explain_themselves_and_other_words_stand_as_written(bullet: str, html: str) -> None:
+    assert value(bullet) == html
+
+
+@pytest.mark.parametrize(
+    ("bullet", "html"),
+    [("length: 10–25 cm", length("10–25 cm", "4–10 in")),
+     ("length: 10 cm (young), 25 cm (old)",
+      f"{length('10 cm', '4 in')} (young), {length('25 cm', '10 in')} (old)"),
+     ("length: usually 10 cm", f"usually {length('10 cm', '4 in')}"),
+     ("length: long", "long")],
+)  # fmt: skip
+def test_lengths_stand_in_both_systems(bullet: str, html: str) -> None:
+    assert value(bullet) == html
+
+
+def test_the_courses_own_units_stand_first() -> None:
+    html = value("length: 10 cm", writer=Writer("imperial"))
+    assert html == length("4 in", "10 cm")
+
+
+@pytest.mark.parametrize(
+    ("bullet", "words"),
+    [("petals: 5", "5"), ("petals: 4–6", "4–6"), ("petals: many", "many"),
+     ("petals: usually 5", "usually 5"), ("petals: 5 (rarely)", "rarely 5"),
+     ("petals: 5, rarely 6", "5, rarely 6"), ("petals: rarely a few", "rarely a few")],
+)  # fmt: skip
+def test_a_count_stands_as_written(bullet: str, words: str) -> None:
+    assert value(bullet, "Flowers") == words
+
+
+def test_a_qualifier_is_escaped() -> None:
+    assert value("margin: entire (in <b>)") == f"{ENTIRE} (in &lt;b&gt;)"
+
+
+def test_a_term_shows_its_meaning_under_the_name_of_the_vocabulary() -> None:
+    term = Term("entire", "<smooth>")
+    assert term_button(term, "leaves", "margin") == button("&lt;smooth&gt;", "leaves-margin-entire")
+    assert isinstance(explained("margin", "leaves", "margin"), Markup)
