@@ -18,27 +18,24 @@ def apart(line: str) -> tuple[str | None, bool, str]:
 
 
 @pytest.mark.parametrize(
-    ("line", "label", "bold", "value"),
-    [("margin: entire", "margin", False, "entire"),
-     ("margin :  entire", "margin", False, "entire"),
-     ("margin:entire", "margin", False, "entire"),
-     ("margin:", "margin", False, ""),
-     ("**margin**: entire", "margin", True, "entire"),
-     ("**margin:** entire", "margin", True, "entire"),
-     ("__margin__: entire", "margin", True, "entire"),
-     ("**margin** : entire", "margin", True, "entire"),
-     ("**dogs: never feed it**", "dogs", True, "never feed it"),
-     ("dogs: **never**", "dogs", False, "**never**"),
-     ("see: also: this", "see", False, "also: this"),
-     ("flowers in a cluster: 6", "flowers in a cluster", False, "6")],
+    ("line", "expected"),
+    [("margin: entire", ("margin", False, "entire")),
+     ("margin :  entire", ("margin", False, "entire")),
+     ("margin:entire", ("margin", False, "entire")),
+     ("margin:", ("margin", False, "")),
+     ("**margin**: entire", ("margin", True, "entire")),
+     ("**margin:** entire", ("margin", True, "entire")),
+     ("__margin__: entire", ("margin", True, "entire")),
+     ("**margin** : entire", ("margin", True, "entire")),
+     ("**dogs: never feed it**", ("dogs", True, "never feed it")),
+     ("dogs: **never**", ("dogs", False, "**never**")),
+     ("see: also: this", ("see", False, "also: this")),
+     ("flowers in a cluster: 6", ("flowers in a cluster", False, "6"))],
 )  # fmt: skip
 def test_the_label_is_what_stands_before_the_first_colon(
-    line: str,
-    label: str,
-    bold: bool,
-    value: str,  # noqa: FBT001
+    line: str, expected: tuple[str, bool, str]
 ) -> None:
-    assert apart(line) == (label, bold, value)
+    assert apart(line) == expected
 
 
 @pytest.mark.parametrize(

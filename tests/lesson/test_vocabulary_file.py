@@ -18,6 +18,7 @@ import sallet.lesson
 from sallet.lesson.leaf_shape import ratio_of
 from sallet.lesson.vocabulary import Label, Part, Qualifier, State, Subject, Vocabulary, normal
 from sallet.lesson.vocabulary_file import VocabularyFault, build_vocabulary, load_vocabulary
+from sallet.yamltext import read_yaml
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -160,6 +161,16 @@ def test_neighbours_in_an_order_never_exclude_each_other() -> None:
 
 def test_every_list_that_is_shared_is_used() -> None:
     assert set(SHARED["lists"]) == {label.shared for label in LABELS} - {""}
+
+
+def test_the_order_of_the_subjects_names_each_of_them() -> None:
+    assert SHARED["order"] == [subject.name for subject in VOCABULARY.subjects]
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.name))
+def test_no_key_of_a_file_stands_twice(path: Path) -> None:
+    """The loader would take the second without a word."""
+    assert read_yaml(path.read_text("utf-8"))[1] == ()
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.name))
@@ -305,7 +316,14 @@ def test_a_shared_list_gives_its_states_its_order_and_its_groups() -> None:
     ]  # fmt: skip
 
 
-def test_the_subjects_stand_in_the_order_of_their_files() -> None:
+def test_the_subjects_stand_in_the_order_that_is_told() -> None:
+    """A subject that the list forgets comes last, rather than not at all."""
+    files = {"a.yml": MARGIN, "z.yml": SOIL}
+    found = build_vocabulary({**files, "shared.yml": f"order: [habitat]\n{LISTS}"})
+    assert [subject.name for subject in found.subjects] == ["habitat", "leaves"]
+
+
+def test_without_one_the_subjects_stand_in_the_order_of_their_files() -> None:
     found = build_vocabulary({"z.yml": SOIL, "shared.yml": LISTS, "a.yml": MARGIN})
     assert [subject.name for subject in found.subjects] == ["leaves", "habitat"]
 
@@ -313,8 +331,6 @@ def test_the_subjects_stand_in_the_order_of_their_files() -> None:
 @pytest.mark.parametrize(
     ("old", "new", "message"),
     [
-        ("heading: Leaves\n", "heading: Leaves\nheading: Leaf\n",
-         "leaves.yml: the key `heading` stands twice"),
         ("apart: all", "apart: [[entire, wavy]]",
          "leaves.yml: margin: `apart` names `wavy`, which is no state"),
         ("apart: all", "states from: colours", "leaves.yml: margin: no list `colours` in shared.yml"),
@@ -326,6 +342,11 @@ def test_a_broken_file_is_named_with_what_is_wrong(old: str, new: str, message: 
     with pytest.raises(VocabularyFault) as refusal:
         build_vocabulary({"shared.yml": LISTS, "leaves.yml": MARGIN.replace(old, new)})
     assert str(refusal.value) == message
+
+
+def test_a_file_that_is_no_yaml_is_named() -> None:
+    with pytest.raises(VocabularyFault, match=r"^leaves\.yml: "):
+        build_vocabulary({"shared.yml": LISTS, "leaves.yml": "subject: [leaves\n"})
 
 
 def test_a_broken_group_of_a_shared_list_is_named_there() -> None:

@@ -84,11 +84,15 @@ def test_a_section_that_the_page_does_not_set_leads_to_its_top(text: str) -> Non
     heading = re.search(r"## (.*)", text)
     assert heading
     place = heading[1].lower().replace(" ", "-")
-    page = pages_of({"course.yml": "", "a.md": f"{text}\n## Songs\n[x](#{place})\n"})["plants/a.html"]
+    page = pages_of({"course.yml": "", "a.md": f"{text}\n## Songs\n[x](#{place})\n"})[
+        "plants/a.html"
+    ]
     assert '<a href="#sheet">x</a>' in page
 
 
 def test_no_two_sections_and_no_two_look_alikes_share_a_place() -> None:
-    lesson = lesson_of("## Doubles\n## Sheet\n## Sheet\n## Look-alikes\n### Yew\n### yew\n### 櫟\n### …\n")
+    lesson = lesson_of(
+        "## Doubles\n## Sheet\n## Sheet\n## Look-alikes\n### Yew\n### yew\n### 櫟\n### …\n"
+    )
     assert section_idents(lesson) == ("section-1", "section-2", "section-3", "section-4")
     assert double_idents(lesson) == ("double-yew", "double-yew-2", "double-櫟", "double-")

@@ -79,7 +79,7 @@ def test_a_system_without_the_call_is_no_error(
     def missing(*_: object, **__: object) -> None:
         raise library
 
-    monkeypatch.setattr(module.ctypes, "CDLL", missing)
+    monkeypatch.setattr("sallet.publish.exchange.ctypes.CDLL", missing)
     target = folder(new.parent / "site", "old")
     exchange(new, target)
     assert (held(target), held(new)) == ("new", "old")

@@ -61,7 +61,9 @@ def test_dates_and_windows_are_said_in_words() -> None:
     assert rendered("{{ window|window_words }}", window=Window(60, 151)) == "March to May"
 
 
-@pytest.mark.parametrize("path", sorted((templates_folder() / "site").iterdir()), ids=lambda p: p.name)
+@pytest.mark.parametrize(
+    "path", sorted((templates_folder() / "site").iterdir()), ids=lambda p: p.name
+)
 def test_every_template_can_be_read_and_marks_nothing_safe_by_itself(path: Path) -> None:
     """Only what `Scribe` and its like have escaped is let through, and they say so in Python."""
     site_templates().get_template(path.name)

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from sallet.lesson.model import Lesson
 
 ID: Final = "look-alike-bullet"
-SEVERITY: Final = Severity.WARN
+SEVERITY: Final = Severity.STOP
 LOOKS_AT: Final = "lesson"
 GOOD = """
 ## Look-alikes

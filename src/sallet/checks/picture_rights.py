@@ -22,10 +22,10 @@ ID: Final = "picture-rights"
 SEVERITY: Final = Severity.STOP
 LOOKS_AT: Final = "lesson"
 GOOD = {
-    "lesson.md": "## Pictures\n### leaf.jpg\n- credit: Maren Holloway\n- licence: CC BY 4.0\n",
+    "lesson.md": "## Pictures\n### leaf.jpg\n- credit: A Teacher\n- licence: CC BY 4.0\n",
     "leaf.jpg": "800x600",
 }
-BAD = {"lesson.md": "## Pictures\n### leaf.jpg\n- credit: Maren Holloway\n", "leaf.jpg": "800x600"}
+BAD = {"lesson.md": "## Pictures\n### leaf.jpg\n- credit: A Teacher\n", "leaf.jpg": "800x600"}
 
 WHAT: Final = {
     "credit": "who made the picture",

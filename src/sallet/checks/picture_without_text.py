@@ -25,7 +25,7 @@ GOOD = {
     "lesson.md": "## Pictures\n### leaf.jpg\n- shows: one leaf, upper side and underside\n",
     "leaf.jpg": "800x600",
 }
-BAD = {"lesson.md": "## Pictures\n### leaf.jpg\n- credit: Maren Holloway\n", "leaf.jpg": "800x600"}
+BAD = {"lesson.md": "## Pictures\n### leaf.jpg\n- credit: A Teacher\n", "leaf.jpg": "800x600"}
 
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from sallet.lesson.model import Lesson
 
 ID: Final = "unknown-section"
-SEVERITY: Final = Severity.WARN
+SEVERITY: Final = Severity.STOP
 LOOKS_AT: Final = "lesson"
 GOOD = """
 ## Cautions

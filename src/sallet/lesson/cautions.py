@@ -87,7 +87,7 @@ def read_look_alikes(
         facts = tuple(read_organs(part.inner, vocabulary, faults))
         yield LookAlike(
             name=part.heading,
-            prose=joined([part.lead, *more], part.heading.span.end),
+            prose=joined([*part.texts, *part.steps, *more], part.heading.span.end),
             scientific_name=_told(told, "scientific name"),
             danger=_danger(told.get("danger"), faults),
             settled_by=_told(told, "settled by"),

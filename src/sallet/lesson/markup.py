@@ -94,8 +94,11 @@ class Markup:
         for node in self.root.walk():
             if node.type == "footnote_reference":
                 span = self.span(node)
-                words = _DEFINITION.sub("", self.source.words(span), count=1)
-                yield Footnote(str(node.meta["label"]), " ".join(words.split()), span)
+                found = _DEFINITION.search(self.source.text, span.start, span.end)
+                start, begin = found.span() if found else (span.start, span.start)
+                words = self.source.text[begin : span.end]
+                key = str(node.meta["label"])
+                yield Footnote(key, " ".join(words.split()), Span(start, span.end))
 
     def links(self) -> Iterator[Link]:
         """Yield the links and inline pictures of the prose."""

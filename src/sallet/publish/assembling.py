@@ -28,7 +28,8 @@ class LinksLost(Exception):
     """Pages lead to places that do not exist."""
 
     def __init__(self, lost: Sequence[LostLink]) -> None:
-        super().__init__(f"{len(lost)} links of the pages lead nowhere")
+        links = "1 link" if len(lost) == 1 else f"{len(lost)} links"
+        super().__init__(f"{links} of the pages lead{'s' if len(lost) == 1 else ''} nowhere")
         self.lost = tuple(lost)
 
 

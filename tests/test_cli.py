@@ -1,0 +1,443 @@
+"""The commands: what they print, where, and the exit code."""
+
+from __future__ import annotations
+
+import json
+import os
+import re
+import subprocess
+import sys
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+import click
+import pytest
+
+from sallet import __version__, cli
+from sallet.checks import no_name, running, unknown_state
+from sallet.checks.catalogue import page_of, summary_of
+from sallet.course.reading import course_schema
+from sallet.lesson.front_matter import front_matter_schema
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from pathlib import Path
+
+
+CLEAN = "---\nname: Yew\ntaught as: look-alike\ndanger: deadly\n---\n"
+WARNED = "---\nname: Elder\n---\n## Identification\n### Leaves\n- margin: entyre\n"
+STOPPED = "---\nname:\n---\n"
+
+
+@dataclass(frozen=True)
+class Run:
+    """What a command did."""
+
+    code: int
+    out: str
+    err: str
+
+
+if TYPE_CHECKING:
+    Sallet = Callable[..., Run]
+
+
+@pytest.fixture
+def sallet(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Sallet:
+    """Return a function that runs a command as from a shell, with two checks only."""
+    for module in (running, cli):
+        monkeypatch.setattr(module, "CHECKS", (no_name, unknown_state))
+
+    def run(*arguments: str) -> Run:
+        monkeypatch.setattr(sys, "argv", ["sallet", *arguments])
+        try:
+            cli.main()
+            code: Any = 0
+        except SystemExit as end:
+            code = end.code
+        printed = capsys.readouterr()
+        return Run(code or 0, printed.out, printed.err)
+
+    return run
+
+
+@pytest.fixture
+def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Return a working folder with a course that has one lesson."""
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "lessons").mkdir()
+    (tmp_path / "course.yml").write_text("title: Hedge\n")
+    lay(tmp_path, "yew", CLEAN)
+    return tmp_path
+
+
+def lay(home: Path, name: str, text: str) -> None:
+    """Write a lesson."""
+    (home / "lessons" / f"{name}.md").write_text(text, "utf-8")
+
+
+def pages(home: Path) -> dict[str, bytes]:
+    """Return the files of the output folder."""
+    out = home / "site_out"
+    files = (path for path in out.rglob("*") if path.is_file())
+    return {path.relative_to(out).as_posix(): path.read_bytes() for path in files}
+
+
+# ---- check --------------------------------------------------------------------------------
+
+
+@pytest.mark.usefixtures("home")
+def test_a_clean_course_is_found_clean(sallet: Sallet) -> None:
+    assert sallet("check") == Run(0, "nothing found\n", "")
+
+
+def test_warnings_are_printed_and_are_no_failure(sallet: Sallet, home: Path) -> None:
+    lay(home, "elder", WARNED)
+    assert sallet("check", "lessons/elder.md") == Run(0, """\
+lessons/elder.md:6:11: warn: `entyre` is no known margin [unknown-state]
+    - margin: entyre
+              ^
+    → did you mean `entire`?
+
+1 warn (to look at)
+""", "")  # fmt: skip
+
+
+def test_what_stops_the_course_is_exit_code_1(sallet: Sallet, home: Path) -> None:
+    lay(home, "elder", WARNED)
+    lay(home, "ash", STOPPED)
+    assert sallet("check") == Run(1, """\
+lessons/ash.md:2:6: stop: the plant has no name, expected its common name behind `name:` [no-name]
+    name:
+         ^
+    → write `name: Ramsons`, or what the plant is called, between the `---` lines
+
+lessons/elder.md:6:11: warn: `entyre` is no known margin [unknown-state]
+    - margin: entyre
+              ^
+    → did you mean `entire`?
+
+1 stop (to mend before publishing) · 1 warn (to look at)
+""", "")  # fmt: skip
+
+
+def test_a_course_may_raise_a_warning_to_a_stop(sallet: Sallet, home: Path) -> None:
+    lay(home, "elder", WARNED)
+    (home / "course.yml").write_text("raise: {unknown-state: stop}\n")
+    run = sallet("check")
+    assert run.code == 1
+    assert run.out.startswith("lessons/elder.md:6:11: stop: `entyre` is no known margin")
+
+
+def test_findings_for_programs(sallet: Sallet, home: Path) -> None:
+    lay(home, "ash", STOPPED)
+    run = sallet("check", "--format", "json")
+    assert (run.code, run.err) == (1, "")
+    assert json.loads(run.out) == {"findings": [{
+        "file": "lessons/ash.md", "line": 2, "column": 6, "check": "no-name", "severity": "stop",
+        "message": "the plant has no name, expected its common name behind `name:`",
+        "hint": "write `name: Ramsons`, or what the plant is called, between the `---` lines",
+    }]}  # fmt: skip
+
+
+def test_findings_for_editors_and_build_servers(sallet: Sallet, home: Path) -> None:
+    """Source: SARIF 2.1.0 (OASIS standard): version, tool.driver, level, physicalLocation."""
+    lay(home, "elder", WARNED)
+    run = sallet("check", ".", "--format", "sarif")
+    about = "A file that cannot be read as text."
+    rules = [(no_name.ID, summary_of(no_name)), (unknown_state.ID, summary_of(unknown_state)),
+             ("refused-file", about)]  # fmt: skip
+    region = {"startLine": 6, "startColumn": 11}
+    place = {"artifactLocation": {"uri": "lessons/elder.md"}, "region": region}
+    assert (run.code, run.err) == (0, "")
+    assert json.loads(run.out) == {
+        "$schema": "https://json.schemastore.org/sarif-2.1.0.json",
+        "version": "2.1.0",
+        "runs": [{
+            "tool": {"driver": {
+                "name": "sallet", "version": __version__,
+                "rules": [{"id": i, "shortDescription": {"text": text}} for i, text in rules],
+            }},
+            "columnKind": "unicodeCodePoints",
+            "results": [{
+                "ruleId": "unknown-state", "level": "warning",
+                "message": {"text": "`entyre` is no known margin. did you mean `entire`?"},
+                "locations": [{"physicalLocation": place}],
+            }],
+        }],
+    }  # fmt: skip
+
+
+def test_on_a_terminal_the_severity_is_coloured(
+    sallet: Sallet, home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    lay(home, "elder", WARNED)
+    monkeypatch.setattr(cli, "_colour", lambda: True)
+    monkeypatch.setattr(click, "echo", lambda text, **_: print(text))  # noqa: T201 - click strips colours
+    first = sallet("check").out.split("\n")[0]
+    assert first == (
+        "lessons/elder.md:6:11: \033[33;1mwarn\033[0m: `entyre` is no known margin [unknown-state]"
+    )
+
+
+# ---- explain ------------------------------------------------------------------------------
+
+
+def test_a_check_is_explained(sallet: Sallet) -> None:
+    assert sallet("explain", "no-name") == Run(0, page_of(no_name) + "\n", "")
+
+
+def test_a_term_of_several_words_is_explained(sallet: Sallet) -> None:
+    assert sallet("explain", "finely", "serrate").out.startswith(
+        "finely serrate (Leaves, margin)\n"
+    )
+
+
+def test_a_word_that_names_nothing_is_wrong_usage(sallet: Sallet) -> None:
+    assert sallet("explain", "qqqq") == Run(2, "", "sallet: `qqqq` is no check, label or term\n")
+
+
+@pytest.mark.parametrize(
+    ("name", "schema"),
+    [("course.yml", course_schema), ("course", course_schema), ("lesson", front_matter_schema)],
+)
+def test_the_schemas_for_editors_are_printed(
+    sallet: Sallet, name: str, schema: Callable[[], Any]
+) -> None:
+    run = sallet("explain", name, "--json")
+    assert (run.code, run.err) == (0, "")
+    assert json.loads(run.out) == schema()
+
+
+# ---- assemble -----------------------------------------------------------------------------
+
+
+def test_a_course_is_assembled_and_the_way_to_it_is_told(sallet: Sallet, home: Path) -> None:
+    assert sallet("assemble") == Run(0, """\
+8 pages in site_out: 9 files new, 0 changed, 0 as they were, 0 removed
+open site_out/index.html
+""", "")  # fmt: skip
+    assert (home / "site_out" / "plants" / "yew.html").is_file()
+    assert sallet("assemble", "course.yml").out.startswith(
+        "8 pages in site_out: 0 files new, 0 changed, 9 as they were, 0 removed\n"
+    )
+
+
+def test_what_was_found_and_what_was_kept_is_told(sallet: Sallet, home: Path) -> None:
+    lay(home, "elder", WARNED)
+    sallet("assemble")
+    (home / "site_out" / "CNAME").write_text("hedge.example")
+    (home / "lessons" / "yew.md").unlink()
+    run = sallet("assemble")
+    counted = run.out.split("\n")[0]
+    assert counted.startswith("8 pages in site_out: 0 files new, ")
+    assert counted.endswith(", 1 removed")
+    assert run.out.split("\n")[1:] == [
+        "kept 1 files that sallet did not make",
+        "open site_out/index.html",
+        "found: 1 warn (to look at); `sallet check` tells more",
+        "",
+    ]
+
+
+def test_what_stops_the_course_leaves_the_old_pages_as_they_were(
+    sallet: Sallet, home: Path
+) -> None:
+    sallet("assemble")
+    before = pages(home)
+    lay(home, "elder", WARNED)
+    lay(home, "ash", STOPPED)
+    assert sallet("assemble") == Run(1, "", """\
+lessons/ash.md:2:6: stop: the plant has no name, expected its common name behind `name:` [no-name]
+    name:
+         ^
+    → write `name: Ramsons`, or what the plant is called, between the `---` lines
+
+1 stop (to mend before publishing)
+
+Nothing was assembled, and the old pages are as they were.
+""")  # fmt: skip
+    assert pages(home) == before
+
+
+def test_a_draft_is_assembled_in_spite_of_what_stops_the_course(sallet: Sallet, home: Path) -> None:
+    lay(home, "ash", STOPPED)
+    run = sallet("assemble", "--draft")
+    assert (run.code, run.err) == (0, "")
+    stamped = [path for path, data in pages(home).items() if b"<strong>Draft.</strong>" in data]
+    assert sorted(stamped) == sorted(path for path in pages(home) if path.endswith(".html"))
+
+
+def test_a_clean_course_is_no_draft_whatever_was_asked(sallet: Sallet, home: Path) -> None:
+    sallet("assemble", "--draft")
+    assert [path for path, data in pages(home).items() if b"<strong>Draft.</strong>" in data] == []
+
+
+def test_a_folder_of_other_things_is_never_written_into(sallet: Sallet, home: Path) -> None:
+    (home / "course.yml").write_text("into: lessons\n")
+    assert sallet("assemble") == Run(2, "", (
+        f"sallet: `{home.resolve() / 'lessons'}` holds files that sallet did not make; "
+        "name another folder in `into:`, or empty this one yourself\n"
+    ))  # fmt: skip
+    assert [path.name for path in (home / "lessons").iterdir()] == ["yew.md"]
+
+
+def test_links_that_lead_nowhere_are_told(sallet: Sallet, home: Path) -> None:
+    (home / "course.yml").write_text("about: See [this](nowhere.html).\n")
+    assert sallet("assemble") == Run(2, "", (
+        "sallet: 1 link of the pages leads nowhere:\n  index.html → nowhere.html\n"
+    ))  # fmt: skip
+    assert not (home / "site_out").exists()
+
+
+# ---- start, draft -------------------------------------------------------------------------
+
+
+def test_a_course_is_started_and_a_lesson_drafted(
+    sallet: Sallet, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert sallet("start", "Beck", "--title", "By the beck") == Run(0, """\
+Beck/course.yml is there to be filled in. Next:
+  cd Beck
+  sallet draft "Stinging nettle"
+""", "")  # fmt: skip
+    assert sallet("draft", "St. John's wort", "--in", "Beck") == Run(0, (
+        "Beck/lessons/st-john-s-wort.md is there to be filled in. "
+        "`sallet check Beck/lessons/st-john-s-wort.md` tells what is missing.\n"
+    ), "")  # fmt: skip
+    assert "title: By the beck\n" in (tmp_path / "Beck" / "course.yml").read_text("utf-8")
+    head = (tmp_path / "Beck" / "lessons" / "st-john-s-wort.md").read_text("utf-8")
+    assert head.startswith("---\nname: St. John's wort\n")
+
+
+def test_nothing_is_written_over(sallet: Sallet, home: Path) -> None:
+    assert sallet("start", ".") == Run(
+        2, "", "sallet: `course.yml` is there already; nothing was written\n"
+    )
+    assert sallet("draft", "Yew") == Run(
+        2, "", "sallet: `lessons/yew.md` is there already; nothing was written\n"
+    )
+    assert (home / "course.yml").read_text() == "title: Hedge\n"
+    assert (home / "lessons" / "yew.md").read_text() == CLEAN
+
+
+# ---- wrong usage, and faults of our own ---------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("arguments", "message"),
+    [(["nonsense"], "Error: No such command 'nonsense'."),
+     (["check", "a", "b"], "Error: Got unexpected extra argument (b)"),
+     (["check", "--format", "xml"],
+      "Error: Invalid value for '--format': 'xml' is not one of 'text', 'json', 'sarif'."),
+     (["check", "--colour"], "Error: No such option '--colour'."),
+     (["explain", "margin", "--json"],
+      "Error: a JSON Schema is there for `course.yml` and for `lesson`"),
+     (["assemble", "lessons"], "Error: `lessons` is no course; expected a folder with a course.yml"),
+     (["draft"], "Error: Missing argument 'NAME'."),
+     (["start"], "Error: Missing argument 'FOLDER'.")],
+)  # fmt: skip
+@pytest.mark.usefixtures("home")
+def test_wrong_usage_is_exit_code_2_and_a_sentence(
+    sallet: Sallet, arguments: list[str], message: str
+) -> None:
+    run = sallet(*arguments)
+    assert (run.code, run.out) == (2, "")
+    assert run.err.split("\n")[-2] == message
+
+
+@pytest.mark.parametrize("command", ["check", "assemble"])
+@pytest.mark.parametrize(
+    ("path", "message"),
+    [("nowhere", "there is no `nowhere`; expected a course folder or a lesson file"),
+     ("empty", "`empty` holds neither a course.yml nor a lesson (a file ending in .md)")],
+)  # fmt: skip
+def test_where_nothing_is_to_be_read_that_is_told(
+    sallet: Sallet, home: Path, command: str, path: str, message: str
+) -> None:
+    (home / "empty").mkdir()
+    assert sallet(command, path) == Run(2, "", f"sallet: {message}\n")
+
+
+@pytest.mark.parametrize("arguments", [["--version"], ["--help"], ["check", "-h"]])
+def test_help_and_version_are_no_failure(sallet: Sallet, arguments: list[str]) -> None:
+    run = sallet(*arguments)
+    assert (run.code, run.err) == (0, "")
+    assert run.out.startswith((f"sallet, version {__version__}\n", "Usage: "))
+
+
+def test_every_command_says_what_it_is_for(sallet: Sallet) -> None:
+    listed = re.findall(r"^  ([a-z]+)  +(\S.*)$", sallet("--help").out, re.MULTILINE)
+    assert {"assemble", "check", "draft", "explain", "start"} <= {name for name, _ in listed}
+    assert all(words.endswith(".") for _, words in listed)
+
+
+@pytest.mark.usefixtures("home")
+def test_a_disk_that_refuses_is_told_with_its_file(
+    sallet: Sallet, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuse(*_: object, **__: object) -> None:
+        raise OSError(28, "No space left on device", "site_out/index.html")
+
+    monkeypatch.setattr(cli, "assemble", refuse)
+    assert sallet("assemble") == Run(
+        2, "", "sallet: site_out/index.html: No space left on device\n"
+    )
+
+
+@pytest.mark.usefixtures("home")
+def test_a_disk_that_refuses_without_a_file_is_told(
+    sallet: Sallet, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuse(*_: object) -> None:
+        raise OSError("something odd")
+
+    monkeypatch.setattr(cli, "read_path", refuse)
+    assert sallet("check") == Run(2, "", "sallet: the disk: something odd\n")
+
+
+@pytest.mark.parametrize("fault", [ValueError("seven"), KeyError("x"), RecursionError("deep")])
+@pytest.mark.parametrize("command", ["check", "assemble"])
+@pytest.mark.usefixtures("home")
+def test_a_fault_of_our_own_is_a_sentence_and_no_traceback(
+    sallet: Sallet, monkeypatch: pytest.MonkeyPatch, command: str,
+    fault: Exception,
+) -> None:  # fmt: skip
+    def fail(*_: object) -> None:
+        raise fault
+
+    monkeypatch.setattr(cli, "read_path", fail)
+    run = sallet(command)
+    assert (run.code, run.out) == (2, "")
+    assert re.fullmatch(
+        rf"sallet: a fault in sallet itself, not in your lessons: {type(fault).__name__}: "
+        rf"{re.escape(str(fault))} \(test_cli\.py, line \d+\)\.\n"
+        r"Nothing was changed\. Please report it, with the lesson that brings it about\.\n",
+        run.err,
+    )
+
+
+@pytest.mark.usefixtures("home")
+def test_one_who_stops_a_command_reads_that_it_stopped(
+    sallet: Sallet, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def interrupt(*_: object) -> None:
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(cli, "read_path", interrupt)
+    run = sallet("check")
+    assert (run.code, run.out, run.err.strip()) == (2, "", "sallet: stopped")
+
+
+def test_the_program_runs_as_a_module_and_prints_its_own_signs_everywhere(home: Path) -> None:
+    """Where the terminal is set to plain ASCII too."""
+    lay(home, "elder", WARNED)
+    run = subprocess.run(
+        [sys.executable, "-m", "sallet", "check", "lessons/elder.md"],
+        capture_output=True, check=False, timeout=120,
+        env={**os.environ, "PYTHONIOENCODING": "ascii", "LC_ALL": "C"},
+    )  # fmt: skip
+    assert b"Traceback" not in run.stderr
+    assert run.returncode in {0, 1}
+    assert "→ did you mean `entire`?" in run.stdout.decode("utf-8")
