@@ -233,7 +233,7 @@ def test_what_was_found_and_what_was_kept_is_told(sallet: Sallet, home: Path) ->
     assert counted.startswith("8 pages in site_out: 0 files new, ")
     assert counted.endswith(", 1 removed")
     assert run.out.split("\n")[1:] == [
-        "kept 1 files that sallet did not make",
+        "kept what sallet did not make: CNAME",
         "open site_out/index.html",
         "found: 1 warn (to look at); `sallet check` tells more",
         "",

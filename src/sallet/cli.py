@@ -152,7 +152,7 @@ def _told(written: Written, findings: list[Finding], target: Path) -> str:
         f"open {_near(target / 'index.html')}",
     ]
     if written.carried_over:
-        lines.insert(1, f"kept {len(written.carried_over)} files that sallet did not make")
+        lines.insert(1, f"kept what sallet did not make: {', '.join(written.carried_over)}")
     if findings:
         lines.append(f"found: {summary(findings)}; `sallet check` tells more")
     return "\n".join(lines)
@@ -197,6 +197,8 @@ def draft(name: str, path: Path, *, look_alike: bool) -> None:
 
     `sallet check` then tells what is missing.
     """
+    if not name.strip():
+        raise click.UsageError("name the plant")
     file, text = new_lesson(name, "look-alike" if look_alike else "food")
     folder = lessons_folder(path)
     write_new(folder, {file: text})

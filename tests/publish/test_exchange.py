@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
 
 from sallet.publish import exchange as module
-from sallet.publish.exchange import exchange, restore
+from sallet.publish.exchange import exchange, restore, sweep
 
 
 @pytest.fixture
@@ -102,3 +105,15 @@ def test_where_nothing_was_left_nothing_is_put_back(tmp_path: Path) -> None:
     folder(tmp_path / ".new-7", "unfinished")
     restore(tmp_path / "site", ".new-")
     assert not (tmp_path / "site").exists()
+
+
+def test_what_a_killed_run_left_is_swept_away_and_nothing_else(tmp_path: Path) -> None:
+    """Only the unfinished folder of a process that is no more; its number was just in use."""
+    with subprocess.Popen([sys.executable, "-c", ""]) as gone:
+        gone.wait()
+    folder(tmp_path / f".new-{gone.pid}-x", "unfinished")
+    for name in (f".new-{os.getpid()}-x", f".new-{gone.pid}-x-old", ".new-mine", "site"):
+        folder(tmp_path / name, "kept")
+    sweep(tmp_path, ".new-")
+    kept = [f".new-{os.getpid()}-x", f".new-{gone.pid}-x-old", ".new-mine", "site"]
+    assert sorted(path.name for path in tmp_path.iterdir()) == sorted(kept)

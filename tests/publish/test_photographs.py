@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import io
 from typing import Any
 
@@ -9,8 +10,10 @@ import pytest
 from PIL import Image, ImageCms
 
 from helpers.workshop import lesson_of
-from sallet.publish.photographs import WIDTHS, Copy, Photograph, make_copies, plan_copies
+from sallet.publish.photographs import FORMATS, WIDTHS, Copy, Photograph, make_copies, plan_copies
 
+DIGEST = hashlib.sha256(repr((WIDTHS, FORMATS)).encode() + b"x").hexdigest()[:10]
+"""Of how copies are made and of a picture whose bytes are `x`."""
 GPS, ORIENTATION, ARTIST = 0x8825, 0x0112, 0x013B
 RED, BLUE = (200, 30, 30), (30, 30, 200)
 
@@ -80,11 +83,10 @@ def test_a_very_wide_picture_keeps_one_row_of_pixels() -> None:
 
 
 def test_a_copy_is_named_after_plant_picture_content_and_width() -> None:
-    """The digest is the beginning of SHA-256 of `x`, 2d711642b7… (FIPS 180-4)."""
     plan = plan_copies("ramsons", "My leaf, no. 2", b"x", (300, 200))
     assert plan == (
-        Copy("ramsons-my-leaf-no-2-2d711642b7-300.webp", "webp", 300, 200),
-        Copy("ramsons-my-leaf-no-2-2d711642b7-300.jpg", "jpg", 300, 200),
+        Copy(f"ramsons-my-leaf-no-2-{DIGEST}-300.webp", "webp", 300, 200),
+        Copy(f"ramsons-my-leaf-no-2-{DIGEST}-300.jpg", "jpg", 300, 200),
     )
 
 
@@ -93,9 +95,9 @@ def test_the_copies_stand_in_the_page_by_width() -> None:
     (told,) = lesson_of(text).pictures
     photograph = Photograph(told, plan_copies("a", "leaf", b"x", (700, 350)))
     assert photograph.srcset("jpg", "../pictures/") == (
-        "../pictures/a-leaf-2d711642b7-480.jpg 480w, ../pictures/a-leaf-2d711642b7-700.jpg 700w"
+        f"../pictures/a-leaf-{DIGEST}-480.jpg 480w, ../pictures/a-leaf-{DIGEST}-700.jpg 700w"
     )
-    assert photograph.largest == Copy("a-leaf-2d711642b7-700.jpg", "jpg", 700, 350)
+    assert photograph.largest == Copy(f"a-leaf-{DIGEST}-700.jpg", "jpg", 700, 350)
 
 
 # ---- what is made -------------------------------------------------------------------------
@@ -168,3 +170,17 @@ def test_a_picture_of_any_kind_becomes_one_of_plain_colours(mode: str) -> None:
     for _, made in copies_of(held.getvalue()):
         assert made.mode == "RGB"
         assert near(made.getpixel((20, 10)), (255, 255, 255))
+
+
+def test_colours_of_another_profile_are_turned_into_those_a_browser_takes_for_granted() -> None:
+    """In a profile whose red and blue have changed places, what is stored as red is blue."""
+    srgb = ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()
+    swapped = srgb.replace(b"rXYZ", b"????").replace(b"bXYZ", b"rXYZ").replace(b"????", b"bXYZ")
+    [(_, copy), *_] = copies_of(picture(300, 200, "PNG", icc_profile=swapped))
+    assert near(copy.convert("RGB").getpixel((10, 10)), (30, 30, 200))
+
+
+def test_a_broken_profile_leaves_the_picture_as_it_is() -> None:
+    [(_, copy), *_] = copies_of(picture(300, 200, "PNG", icc_profile=b"no profile at all"))
+    assert copy.size == (300, 200)
+    assert near(copy.convert("RGB").getpixel((10, 10)), RED)

@@ -9,11 +9,13 @@ import pytest
 
 from helpers.courses import site_of
 from helpers.workshop import lesson_of
-from sallet.publish.sheets import Sheet, timing_words
+from sallet.publish.sheets import timing_words
 from sallet.publish.values import explained
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
+
+    from sallet.publish.sheet import Sheet
 
 MEMORY = (
     '<sup class="cite"><a href="#source-memory"><span aria-hidden="true">[m]</span>'

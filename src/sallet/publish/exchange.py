@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ctypes
 import os
+import shutil
 import sys
 from typing import TYPE_CHECKING, Final
 
@@ -43,6 +44,29 @@ def restore(target: Path, prefix: str) -> None:
     if not target.exists():
         for aside in sorted(target.parent.glob(f"{prefix}*{_ASIDE}"))[:1]:
             aside.rename(target)
+
+
+def sweep(folder: Path, prefix: str) -> None:
+    """Remove the unfinished folders that runs which were killed left behind.
+
+    Their names hold the number of their process; those of a living process stay.
+    """
+    if os.name != "posix":
+        return  # elsewhere asking after a process may end it
+    for left in folder.glob(f"{prefix}*-*"):
+        number = left.name.removeprefix(prefix).split("-")[0]
+        if number.isdecimal() and not left.name.endswith(_ASIDE) and not _lives(int(number)):
+            shutil.rmtree(left, ignore_errors=True)
+
+
+def _lives(process: int) -> bool:
+    try:
+        os.kill(process, 0)
+    except (ProcessLookupError, OverflowError):
+        return False
+    except OSError:
+        return True  # somebody else's
+    return True
 
 
 def _exchanged(one: bytes, other: bytes) -> bool:

@@ -7,7 +7,7 @@ import io
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
-from PIL import Image, ImageOps
+from PIL import Image, ImageCms, ImageOps
 
 from sallet.lesson.reading import hyphened
 
@@ -57,10 +57,11 @@ class Photograph:
 def plan_copies(slug: str, name: str, data: bytes, size: tuple[int, int]) -> tuple[Copy, ...]:
     """Return the copies to make of a photograph that is `size` (width, height) when upright.
 
-    A file's name holds a digest of the original, so that an unchanged photograph is known by
+    A file's name holds a digest of the original and of how copies are made, so that an unchanged photograph is known by
     name and need not be drawn again.
     """
-    digest = hashlib.sha256(data).hexdigest()[:10]
+    settings = repr((WIDTHS, FORMATS)).encode()
+    digest = hashlib.sha256(settings + data).hexdigest()[:10]
     stem = f"{slug}-{hyphened(name)}-{digest}"
     return tuple(
         Copy(f"{stem}-{width}.{ending}", ending, width, max(1, round(size[1] * width / size[0])))
@@ -77,12 +78,26 @@ def make_copies(data: bytes, copies: Sequence[Copy]) -> Iterator[tuple[Copy, byt
     """Yield the copies of a photograph. The same bytes give the same copies."""
     with Image.open(io.BytesIO(data)) as image:
         # A fresh image takes over pixels only: EXIF, GPS, comments and profiles stay behind.
-        upright = _on_white(ImageOps.exif_transpose(image))
+        upright = _on_white(_in_srgb(ImageOps.exif_transpose(image)))
     for copy in copies:
         resized = upright.resize((copy.width, copy.height), Image.Resampling.LANCZOS)
         clean = Image.new("RGB", resized.size)
         clean.paste(resized)
         yield copy, _encoded(clean, copy.ending)
+
+
+def _in_srgb(image: Image.Image) -> Image.Image:
+    """Return a picture in the colours that a browser takes for granted, by its own profile."""
+    profile = image.info.get("icc_profile")
+    if not profile:
+        return image
+    srgb = ImageCms.createProfile("sRGB")
+    mode = "RGBA" if image.has_transparency_data else "RGB"
+    try:
+        own = ImageCms.ImageCmsProfile(io.BytesIO(profile))
+        return ImageCms.profileToProfile(image, own, srgb, outputMode=mode) or image
+    except (ImageCms.PyCMSError, OSError, ValueError):
+        return image  # a broken profile, or one of another kind of picture
 
 
 def _on_white(image: Image.Image) -> Image.Image:

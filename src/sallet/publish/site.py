@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from sallet.lesson.values.times import day_of_year
 from sallet.publish.prose import Scribe
-from sallet.publish.sheets import Setting, Sheet, plant_sheet
+from sallet.publish.sheets import Setting, plant_sheet
 from sallet.season.order import in_season_on, in_season_order
 from sallet.study.glossary import glossary
 
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from sallet.lesson.bank import Bank
     from sallet.lesson.model import Lesson
     from sallet.publish.photographs import Photograph
+    from sallet.publish.sheet import Sheet
     from sallet.study.glossary import UsedSubject
 
 

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from typing import TYPE_CHECKING, Any, Final
 
-from sallet.publish.exchange import exchange, restore
+from sallet.publish.exchange import exchange, restore, sweep
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
@@ -82,8 +82,9 @@ def write_site(target: Path, files: Mapping[str, bytes]) -> Written:
     make_sure_it_is_ours(target)
     target.parent.mkdir(parents=True, exist_ok=True)
     restore(target, _BESIDE)
+    sweep(target.parent, _BESIDE)
     old = made_files(target)
-    beside = Path(tempfile.mkdtemp(prefix=_BESIDE, dir=target.parent))
+    beside = Path(tempfile.mkdtemp(prefix=f"{_BESIDE}{os.getpid()}-", dir=target.parent))
     try:
         written = _fill(beside, target, files, old)
         beside.chmod(0o755)  # mkdtemp's 0o700 would keep a web server out

@@ -9,6 +9,7 @@ anything; and what is said of the lower leaves is set against what is said of th
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import chain
 from typing import TYPE_CHECKING, Final
 
 from sallet.study.values import can_both_hold
@@ -23,6 +24,8 @@ Key = tuple[str, str, str]
 """Organ, kind or piece of it, label."""
 Where = frozenset[str]
 """The qualifiers of a value that say where or when it holds; empty for everywhere."""
+Tellings = tuple["Item", ...]
+"""What one fact tells of one place."""
 _NEARLY_ALL: Final = frozenset({"usually", "mostly"})
 _HEDGES: Final = _NEARLY_ALL | {"often", "sometimes", "rarely"}
 """Qualifiers of the vocabulary by which a value is not said of every plant."""
@@ -60,11 +63,11 @@ def are_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> boo
     """Return whether the values recorded for one label of two plants exclude each other."""
     ours, theirs = _by_place(these), _by_place(those)
     compared = False
-    for here, items in ours.items():
-        for there, others in theirs.items():
+    for here, told in ours.items():
+        for there, told_there in theirs.items():
             if _both_answered(here, there, ours, theirs):
                 continue
-            if _may_meet(items, others, label):
+            if _may_meet(told, told_there, label):
                 return False
             compared = compared or _about_the_same(here, there, ours, theirs)
     return compared
@@ -86,18 +89,24 @@ def _label(key: Key, vocabulary: Vocabulary) -> Label | None:
     return vocabulary.label(organ, name)
 
 
-def _by_place(facts: Iterable[Fact]) -> dict[Where, list[Item]]:
-    found: dict[Where, list[Item]] = {}
+def _by_place(facts: Iterable[Fact]) -> dict[Where, list[Tellings]]:
+    """Return by place what each fact tells of it: a doubt in one is not settled by another."""
+    found: dict[Where, list[Tellings]] = {}
     for fact in facts:
-        for item in fact.items:
-            found.setdefault(item.where, []).append(item)
+        for where in dict.fromkeys(item.where for item in fact.items):
+            told = tuple(item for item in fact.items if item.where == where)
+            found.setdefault(where, []).append(told)
     return found
 
 
-def _may_meet(items: Sequence[Item], others: Sequence[Item], label: Label) -> bool:
-    if not (_tell_all(items) and _tell_all(others)):
+def _may_meet(ours: Sequence[Tellings], theirs: Sequence[Tellings], label: Label) -> bool:
+    if not all(_tell_all(items) for items in (*ours, *theirs)):
         return True
-    return any(can_both_hold(a.value, b.value, label) for a in items for b in others)
+    return any(
+        can_both_hold(one.value, other.value, label)
+        for one in chain.from_iterable(ours)
+        for other in chain.from_iterable(theirs)
+    )
 
 
 def _tell_all(items: Sequence[Item]) -> bool:
