@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup, escape
 
@@ -18,6 +18,10 @@ if TYPE_CHECKING:
     from sallet.units import System
 
 
+_COMMA: Final = "\u2060, "
+"""The joiner keeps a line from breaking between a word that can be pressed and its comma."""
+
+
 @dataclass(frozen=True)
 class Writer:
     """Writes values for the pages of a course."""
@@ -30,7 +34,7 @@ class Writer:
 
     def items(self, items: Iterable[Item], subject: str, label: str) -> Markup:
         """Return values of a label, with their qualifiers."""
-        return Markup(", ").join(self._item(item, subject, label) for item in items)
+        return Markup(_COMMA).join(self._item(item, subject, label) for item in items)
 
     def _item(self, item: Item, subject: str, label: str) -> Markup:
         # What is not written anew keeps the adverb that stands in its own words.
