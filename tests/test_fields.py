@@ -69,8 +69,8 @@ def test_every_value_that_does_not_fit_is_named_at_its_place_and_the_others_kept
 
 @pytest.mark.parametrize(
     ("text", "expected"),
-    [("members: -1", "greater than or equal to 0"),
-     ("members: 501", "less than or equal to 500"),
+    [("members: -1", "a number of at least 0"),
+     ("members: 501", "a number of at most 500"),
      ("meetings: soon", "a list"),
      ("meetings: [soon]", "lines of the form `key: value`"),
      ("meetings: [{on: soon}]", "a date such as 2027-03-06"),

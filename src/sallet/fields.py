@@ -142,8 +142,10 @@ def _expected(error: dict[str, Any]) -> str:
         return "one of " + str(context["expected"]).replace("'", "`")
     if kind == "value_error":
         return str(context["error"]).removeprefix("expected ")
-    if kind in {"greater_than_equal", "less_than_equal", "greater_than"}:
-        return str(error["msg"]).removeprefix("Input should be ")
+    if kind == "greater_than_equal":
+        return f"a number of at least {context['ge']:g}"
+    if kind == "less_than_equal":
+        return f"a number of at most {context['le']:g}"
     return _EXPECTED.get(kind, str(error["msg"]).removeprefix("Input should be "))
 
 

@@ -24,7 +24,7 @@ _STEPS: Final[dict[str, tuple[Fraction, ...]]] = {
     "ft": tuple(map(Fraction, ("1/2", "1", "3", "10", "30", "100"))),
     "mm": tuple(map(Fraction, ("1/10", "1/2", "1", "5", "10"))),
     "cm": tuple(map(Fraction, ("1/10", "1/2", "1", "5", "10", "50"))),
-    "m": tuple(map(Fraction, ("1/10", "1/2", "1", "5", "10", "50"))),
+    "m": tuple(map(Fraction, ("1/20", "1/10", "1/2", "1", "5", "10", "50"))),
 }
 _SLACK: Final = Fraction(9, 10)
 """A yard is taken for as coarse as a metre."""
@@ -45,9 +45,10 @@ def written(measure: Measure, unit: Unit, step: Fraction) -> str:
     """Return a length in a unit, rounded to a step in millimetres: `10–25 cm, at most 30 cm`."""
     low, high = (_number(end, unit, step) for end in (measure.low, measure.high))
     words = f"{low}–{high}" if low != high else low
+    about = "about " if measure.about else ""
+    text = f"{about}{words}\u00a0{unit.name}"
     if _rounded(measure.low, step) == 0 < _rounded(measure.high, step):
-        words = f"up to {high}"
-    text = f"{'about ' if measure.about else ''}{words}\u00a0{unit.name}"
+        text = f"up to {about}{high}\u00a0{unit.name}"
     if measure.least is not None:
         text += f", at least {_number(measure.least, unit, step)}\u00a0{unit.name}"
     if measure.most is not None:
@@ -57,11 +58,13 @@ def written(measure: Measure, unit: Unit, step: Fraction) -> str:
 
 def _other_unit(measure: Measure) -> Unit:
     """Return the unit of the other system in which people give such a length."""
-    two_centimetres, two_feet, a_metre, a_metre_and_a_half = 20, 609, 1000, 1500
+    two_centimetres, a_quarter, two_feet, a_metre, a_metre_and_a_half = 20, 250, 609, 1000, 1500
     if UNITS[measure.unit].system == "metric":
         return UNITS["ft" if measure.unit == "m" and measure.high >= a_metre else "in"]
     if measure.high <= two_centimetres:
         return UNITS["mm"]
+    if 0 < measure.smallest < a_quarter:
+        return UNITS["cm"]  # metres would make too little of it
     small = two_feet if measure.unit == "ft" else a_metre_and_a_half
     return UNITS["cm" if measure.high <= small else "m"]
 

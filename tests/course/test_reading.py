@@ -163,7 +163,7 @@ sessions:
     assert sorted(faults(text), key=lambda fault: [int(n) for n in fault[0].split(":")]) == [
         ("1:1", "titel", "Extra inputs are not permitted"),
         ("2:10", "", "words"),
-        ("3:19", "540", "less than or equal to 90"),
+        ("3:19", "540", "a number of at most 90"),
         ("3:35", "west", "a number"),
         ("3:41", "heigth", "Extra inputs are not permitted"),
         ("4:11", "en_GB", "a language's tag such as `en` or `en-GB`"),

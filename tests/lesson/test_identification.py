@@ -18,8 +18,15 @@ def test_facts_above_the_first_organ_are_about_the_whole_plant() -> None:
     assert [(f.subject, f.label) for f in lesson.facts] == [("whole plant", "height")]
 
 
-def test_an_unknown_organ_hides_no_other() -> None:
+def test_a_slip_of_the_pen_is_reported_and_read_as_what_it_comes_nearest_to() -> None:
     lesson = lesson_of("## Identification\n### Leavs\n- tip: acute\n### Flowers\n- petals: 6\n")
-    assert [fact.subject for fact in lesson.facts] == ["flowers"]
+    assert [fact.subject for fact in lesson.facts] == ["leaves", "flowers"]
     (fault,) = lesson.faults_of("unknown-organ")
     assert (fault.words, fault.nearest, fault.detail) == ("Leavs", ("Leaves",), "")
+
+
+def test_an_organ_like_no_other_hides_none() -> None:
+    lesson = lesson_of("## Identification\n### Zzz\n- tip: acute\n### Flowers\n- petals: 6\n")
+    assert [fact.subject for fact in lesson.facts] == ["flowers"]
+    (fault,) = lesson.faults_of("unknown-organ")
+    assert (fault.words, fault.nearest, fault.detail) == ("Zzz", (), "")

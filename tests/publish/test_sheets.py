@@ -213,7 +213,7 @@ def test_an_edible_part_says_when_and_how_and_what_else_is_known_of_it() -> None
     taste = word("taste", "edible parts", "taste")
     garlic = word("garlic", "edible parts", "taste", "garlic")
     assert plain(KITCHEN.eaten) == [
-        ("leaves", "March", f"{ways[0]}, {ways[1]} (young)", "<p>Wash them.</p>",
+        ("leaves", "March", f"{ways[0]}\u2060, {ways[1]} (young)", "<p>Wash them.</p>",
          ((taste, garlic, "", False, ""),), cite(1)),
         ("seeds", "soon", "", "", (), ""),
     ]  # fmt: skip

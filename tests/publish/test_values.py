@@ -28,6 +28,8 @@ def length(own: str, other: str) -> str:
     return f'{own} <span class="other-units">({other})</span>'
 
 
+COMMA = "\u2060, "
+"""With a joiner, so that no line breaks before it."""
 ENTIRE = button("entire", "leaves-margin-entire")
 SERRATE = button("serrate", "leaves-margin-serrate")
 
@@ -36,11 +38,11 @@ SERRATE = button("serrate", "leaves-margin-serrate")
     ("bullet", "html"),
     [("margin: entire", ENTIRE),
      ("margin: entire to serrate", f"{ENTIRE} to {SERRATE}"),
-     ("margin: entire, serrate", f"{ENTIRE}, {SERRATE}"),
-     ("margin: entire or serrate", f"{ENTIRE}, {SERRATE}"),
+     ("margin: entire, serrate", f"{ENTIRE}{COMMA}{SERRATE}"),
+     ("margin: entire or serrate", f"{ENTIRE}{COMMA}{SERRATE}"),
      ("margin: smooth-edged", button("smooth-edged", "leaves-margin-entire")),
      ("margin: entire (lower leaves), serrate (upper leaves, on shoots)",
-      f"{ENTIRE} (lower leaves), {SERRATE} (upper leaves, on shoots)"),
+      f"{ENTIRE} (lower leaves){COMMA}{SERRATE} (upper leaves, on shoots)"),
      ("margin: usually entire", f"usually {ENTIRE}"),
      ("margin: entire (rarely)", f"rarely {ENTIRE}"),
      ("margin: none", "none"),
@@ -55,7 +57,7 @@ def test_states_explain_themselves_and_other_words_stand_as_written(bullet: str,
     ("bullet", "html"),
     [("length: 10–25 cm", length("10–25 cm", "4–10 in")),
      ("length: 10 cm (young), 25 cm (old)",
-      f"{length('10 cm', '4 in')} (young), {length('25 cm', '10 in')} (old)"),
+      f"{length('10 cm', '4 in')} (young){COMMA}{length('25 cm', '10 in')} (old)"),
      ("length: usually 10 cm", f"usually {length('10 cm', '4 in')}"),
      ("length: long", "long")],
 )  # fmt: skip
@@ -72,7 +74,7 @@ def test_the_courses_own_units_stand_first() -> None:
     ("bullet", "words"),
     [("petals: 5", "5"), ("petals: 4–6", "4–6"), ("petals: many", "many"),
      ("petals: usually 5", "usually 5"), ("petals: 5 (rarely)", "rarely 5"),
-     ("petals: 5, rarely 6", "5, rarely 6"), ("petals: rarely a few", "rarely a few")],
+     ("petals: 5, rarely 6", f"5{COMMA}rarely 6"), ("petals: rarely a few", "rarely a few")],
 )  # fmt: skip
 def test_a_count_stands_as_written(bullet: str, words: str) -> None:
     assert value(bullet, "Flowers") == words

@@ -1,6 +1,6 @@
 """A heading below Identification that names no part of a plant.
 
-The facts below it would be lost: nobody could compare them with a look-alike. Write Whole
+Nobody could compare the facts below it with those of a look-alike. Write Whole
 plant, Stem, Leaves, Flowers, Fruit, Seeds, Roots, Bark, Buds or Sap, or a kind of these
 such as Bulb. What is not about one part may go under Whole plant.
 """
@@ -37,7 +37,7 @@ BAD = """
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     """Yield each heading that is no organ."""
     for fault in lesson.faults_of(ID):
-        message = f"{shown(fault.words)} names no part of a plant, so the facts below it are lost"
+        message = f"{shown(fault.words)} names no part of a plant"
         if fault.detail:
             hint = f"write `## {fault.detail.capitalize()}`, as a section of its own"
         else:

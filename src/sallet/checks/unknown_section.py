@@ -1,8 +1,8 @@
 """A heading that is spelt almost like one of the format's sections.
 
-`## Cautoins` is kept on the page as a section of your own, but nothing in it is read as a
-caution: it will be missing from the field card. Correct the heading. A section that is
-truly your own needs a heading that cannot be taken for another.
+`## Cautoins` is looked through as if it said Cautions, so that you see all that is wrong in
+one go; but nothing is published on a guess. Correct the heading. A section that is truly
+your own needs a heading that cannot be taken for another.
 """
 
 from __future__ import annotations
@@ -37,6 +37,6 @@ BAD = """
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     """Yield each heading that looks like a slip of the pen."""
     for fault in lesson.faults_of(ID):
-        message = f"{shown(fault.words)} is no section of a lesson, so its bullets are not read"
+        message = f"{shown(fault.words)} is no section of a lesson"
         near = [name.capitalize() for name in fault.nearest]
         yield Problem(fault.span, message, did_you_mean(near, ""))

@@ -26,12 +26,20 @@ _READ: Final = ("identification", "look-alikes", *BULLETS_ONLY)
 def name_parts(
     parts: Iterable[Part], vocabulary: Vocabulary, faults: list[Fault]
 ) -> list[tuple[str, Part]]:
-    """Return the parts, each with the section it is, or an empty name for the writer's own."""
+    """Return the parts, each with the section it is, or an empty name for the writer's own.
+
+    A heading that is a slip of the pen is reported, and read as what it was meant to be: the
+    slip must not hide what is wrong below it.
+    """
+    parts = tuple(parts)
+    spelt_right = {section_named(part.heading.value) for part in parts}
     named: list[tuple[str, Part]] = []
     for part in parts:
         name = section_named(part.heading.value)
         if not name:
-            faults.extend(_own_heading(part, vocabulary))
+            found = tuple(_own_heading(part, vocabulary))
+            faults.extend(found)
+            name = _meant(found, spelt_right | {known for known, _ in named})
         elif name in {known for known, _ in named}:
             faults.append(_fault("section-twice", part, (name,)))
             name = ""
@@ -46,6 +54,11 @@ def _own_heading(part: Part, vocabulary: Vocabulary) -> Iterator[Fault]:
         yield _fault("misplaced-heading", part, (), "organ")
     elif nearest:
         yield _fault("unknown-section", part, nearest)
+
+
+def _meant(found: Iterable[Fault], taken: set[str]) -> str:
+    slips = (name for f in found if f.kind == "unknown-section" for name in f.nearest)
+    return next((name for name in slips if name not in taken), "")
 
 
 def _inner_headings(name: str, part: Part) -> Iterator[Fault]:

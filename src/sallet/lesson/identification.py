@@ -18,13 +18,19 @@ if TYPE_CHECKING:
 def read_organs(
     parts: Iterable[Part], vocabulary: Vocabulary, faults: list[Fault]
 ) -> Iterator[Fact]:
-    """Yield the facts below organ headings; a heading that names no organ is a fault."""
+    """Yield the facts below organ headings; a heading that names no organ is a fault.
+
+    A slip of the pen is read as the organ it comes nearest to, so that it does not hide what
+    is wrong with the facts below it.
+    """
     for part in parts:
         found = vocabulary.organ(part.heading.value)
         if found is None:
             words, section = part.heading.value, section_named(part.heading.value)
-            nearest = vocabulary.nearest_organs(words)
+            nearest = () if section else vocabulary.nearest_organs(words)
             faults.append(Fault("unknown-organ", part.heading.span, words, nearest, section))
+            found = vocabulary.organ(nearest[0]) if nearest else None
+        if found is None:
             continue
         organ, kind = found
         name = kind.name if kind else ""

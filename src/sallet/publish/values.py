@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from sallet.units import System
 
 
-_COMMA: Final = "\u2060, "
+_COMMA: Final = Markup("\u2060, ")
 """The joiner keeps a line from breaking between a word that can be pressed and its comma."""
 
 
@@ -34,7 +34,7 @@ class Writer:
 
     def items(self, items: Iterable[Item], subject: str, label: str) -> Markup:
         """Return values of a label, with their qualifiers."""
-        return Markup(_COMMA).join(self._item(item, subject, label) for item in items)
+        return _COMMA.join(self._item(item, subject, label) for item in items)
 
     def _item(self, item: Item, subject: str, label: str) -> Markup:
         # What is not written anew keeps the adverb that stands in its own words.

@@ -30,7 +30,7 @@ _MEASURE: Final = re.compile(
 )
 _EXTREME: Final = re.compile(
     rf"""^(?P<which>at\s+most|up\s+to|to|rarely\s+to|exceptionally|at\s+least|no\s+less\s+than)
-         \s+(?P<number>{_NUMBER})\s?(?P<unit>{_UNIT})?$""",
+         \s+(?P<about>about\s)?(?P<number>{_NUMBER})\s?(?P<unit>{_UNIT})?$""",
     re.VERBOSE | re.IGNORECASE,
 )
 _GLYPHS: Final = {
@@ -128,7 +128,7 @@ def _upper_only(text: Text) -> str | None:
     extreme = _EXTREME.match(text.value)
     if extreme is None or _is_least(extreme):
         return None
-    return f"{extreme['number']} {extreme['unit'] or ''}".strip()
+    return f"{extreme['about'] or ''}{extreme['number']} {extreme['unit'] or ''}".strip()
 
 
 def _is_least(extreme: re.Match[str]) -> bool:
