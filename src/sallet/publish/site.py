@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from sallet.lesson.model import MEMORY
 from sallet.lesson.values.times import day_of_year
 from sallet.publish.prose import Scribe
 from sallet.publish.sheets import Setting, plant_sheet
@@ -125,17 +126,17 @@ class Site:
     @cached_property
     def sources(self) -> tuple[Cited, ...]:
         """Return the sources of all lessons, by their text."""
-        cited: dict[str, list[Lesson]] = {}
+        cited: dict[str, dict[str, Lesson]] = {}
         for lesson, text in self._footnotes():
-            cited.setdefault(text, []).append(lesson)
+            cited.setdefault(text, {})[lesson.slug] = lesson
         order = sorted(cited, key=str.casefold)
-        return tuple(Cited(self.scribe.line(t), tuple(dict.fromkeys(cited[t]))) for t in order)
+        return tuple(Cited(self.scribe.line(t), tuple(cited[t].values())) for t in order)
 
     def _footnotes(self) -> Iterator[tuple[Lesson, str]]:
         for lesson in self.ordered:
             used = {citation.key for citation in lesson.citations}
             for note in lesson.footnotes:
-                if note.key in used and note.key != "memory":
+                if note.key in used and note.key != MEMORY:
                     yield lesson, note.text
 
     def neighbours(self, sheet: Sheet) -> tuple[Lesson | None, Lesson | None]:

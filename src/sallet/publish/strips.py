@@ -28,6 +28,8 @@ ROW: Final = 20
 BAR: Final = 11
 HEAD: Final = 18
 FOOT: Final = 4
+_APART: Final = 6
+"""From one stroke of a hatched bar to the next."""
 _DAY: Final = (WIDTH - NAMES - 2) / YEAR
 _LONGEST: Final = 17
 """Letters of a row's name that have room at its left."""
@@ -114,9 +116,12 @@ def _bar(kind: Kind, run: tuple[int, int], top: int) -> Markup:
 
 
 def _hatch(left: float, right: float, top: int) -> Markup:
-    strokes = []
-    at = left + 1
-    while at + BAR - 2 <= right - 1:
-        strokes.append(f"M{at:.1f} {top + BAR - 1}l{BAR - 2}-{BAR - 2}")
-        at += 6
-    return Markup('<path class="harm" d="{}"/>').format("".join(strokes)) if strokes else Markup("")
+    """Return slanting strokes that fill a bar from edge to edge."""
+    rise, strokes = BAR - 2, []
+    for number in range(int((right - left + rise) / _APART) + 1):
+        foot = left + 1 - rise + number * _APART
+        begin, end = max(foot, left + 1), min(foot + rise, right - 1)
+        if begin < end:
+            height = top + BAR - 1 - (begin - foot)
+            strokes.append(f"M{begin:.1f} {height:.1f}l{end - begin:.1f}-{end - begin:.1f}")
+    return Markup('<path class="harm" d="{}"/>').format("".join(strokes)) if strokes else Markup()
