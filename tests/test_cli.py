@@ -144,7 +144,7 @@ def test_findings_for_editors_and_build_servers(sallet: Sallet, home: Path) -> N
     """Source: SARIF 2.1.0 (OASIS standard): version, tool.driver, level, physicalLocation."""
     lay(home, "elder", WARNED)
     run = sallet("check", ".", "--format", "sarif")
-    about = "A file that cannot be read as text."
+    about = "A file that cannot be opened, or cannot be read as text."
     rules = [(no_name.ID, summary_of(no_name)), (unknown_state.ID, summary_of(unknown_state)),
              ("refused-file", about)]  # fmt: skip
     region = {"startLine": 6, "startColumn": 11}
@@ -430,13 +430,16 @@ def test_one_who_stops_a_command_reads_that_it_stopped(
     assert (run.code, run.out, run.err.strip()) == (2, "", "sallet: stopped")
 
 
-def test_the_program_runs_as_a_module_and_prints_its_own_signs_everywhere(home: Path) -> None:
-    """Where the terminal is set to plain ASCII too."""
+@pytest.mark.parametrize("encoding", ["ascii", "cp1252"])
+def test_the_program_runs_as_a_module_and_prints_its_own_signs_everywhere(
+    home: Path, encoding: str
+) -> None:
+    """Into a pipe also where the terminal is set to an older code page, which lacks them."""
     lay(home, "elder", WARNED)
     run = subprocess.run(
         [sys.executable, "-m", "sallet", "check", "lessons/elder.md"],
         capture_output=True, check=False, timeout=120,
-        env={**os.environ, "PYTHONIOENCODING": "ascii", "LC_ALL": "C"},
+        env={**os.environ, "PYTHONIOENCODING": encoding, "LC_ALL": "C"},
     )  # fmt: skip
     assert b"Traceback" not in run.stderr
     assert run.returncode in {0, 1}

@@ -155,6 +155,25 @@ def test_a_file_that_is_no_text_is_refused_and_the_others_are_read(
     assert names(found) == ["Elder", "Lily of the valley", "Ramsons"]
 
 
+def test_a_file_that_cannot_be_opened_is_refused_and_the_others_are_read(here: Path) -> None:
+    """Such as a link to a file that was moved away."""
+    lay_out(here, {"course.yml": "", **LESSONS})
+    (here / "lessons" / "lost.md").symlink_to(here / "moved.md")
+    found = read(here)
+    message = "the file cannot be opened: No such file or directory"
+    hint = "see whether the file is still there and whether you may read it"
+    finding = Finding("lessons/lost.md", 1, 1, "refused-file", Severity.STOP, message, hint)
+    assert found.refused == (finding,)
+    assert names(found) == ["Elder", "Lily of the valley", "Ramsons"]
+
+
+def test_a_folder_whose_name_ends_like_a_lessons_is_none(here: Path) -> None:
+    lay_out(here, {"course.yml": "", **LESSONS, "lessons/drafts.md/yew.md": b""})
+    found = read(here)
+    assert found.refused == ()
+    assert names(found) == ["Elder", "Lily of the valley", "Ramsons"]
+
+
 def test_a_file_of_exactly_a_mebibyte_with_bom_and_crlf_is_read(here: Path) -> None:
     head = b"\xef\xbb\xbf---\r\nname: Yew\r\n---\r\n"
     lay_out(here, {"yew.md": head + b" " * (1024 * 1024 - len(head))})

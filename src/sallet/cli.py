@@ -5,6 +5,7 @@ Exit codes: 0 clean, 1 something stops the course, 2 wrong usage or a disk that 
 
 from __future__ import annotations
 
+import io
 import json
 import sys
 import traceback
@@ -208,6 +209,7 @@ def draft(name: str, path: Path, *, look_alike: bool) -> None:
 
 def main() -> None:
     """Run a command; whatever happens, its user reads a sentence and never a traceback."""
+    _let_every_letter_through()
     try:
         commands(standalone_mode=False)
     except click.ClickException as error:
@@ -223,6 +225,16 @@ def main() -> None:
         _fail(f"{error.filename or 'the disk'}: {error.strerror or error}")
     except Exception as error:  # noqa: BLE001 - the last resort, which says whose fault it is
         _fail(_our_fault(error))
+
+
+def _let_every_letter_through() -> None:
+    # An older code page lacks `→`: a terminal then shows `?`, a file or pipe gets UTF-8.
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            if stream.isatty():
+                stream.reconfigure(errors="replace")
+            else:
+                stream.reconfigure(encoding="utf-8")
 
 
 def _fail(message: str) -> None:

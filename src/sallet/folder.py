@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
@@ -25,7 +26,7 @@ if TYPE_CHECKING:
 COURSE_FILE: Final = "course.yml"
 REFUSED: Final = "refused-file"
 """The check of a file that cannot be read as text at all: found here, before any lesson is."""
-REFUSED_ABOUT: Final = """A file that cannot be read as text.
+REFUSED_ABOUT: Final = """A file that cannot be opened, or cannot be read as text.
 
 Lessons and course.yml are plain text in UTF-8, of at most one mebibyte. Save the file again
 from a text editor, with UTF-8 as its encoding.
@@ -68,8 +69,8 @@ def read_path(path: Path, vocabulary: Vocabulary) -> Folder:
         return _course_folder(path, vocabulary)
     if path.is_file() and path.name == COURSE_FILE:
         return _course_folder(path.parent, vocabulary)
-    if path.is_dir() and any(path.glob("*.md")):
-        return _lessons_folder(path, path.glob("*.md"), vocabulary)
+    if path.is_dir() and _lesson_files(path):
+        return _lessons_folder(path, _lesson_files(path), vocabulary)
     if path.is_file() and path.suffix == ".md":
         return _lessons_folder(path.parent, [path], vocabulary)
     raise NotFound(_what_is_there(path))
@@ -136,7 +137,7 @@ def _bank(
     lessons: list[Lesson] = []
     sources: dict[str, Source] = {}
     refused: list[Finding] = []
-    for path in sorted(folder.glob("*.md")):
+    for path in _lesson_files(folder):
         source, found = _source(path)
         sources[source.path] = source
         refused += found
@@ -144,6 +145,10 @@ def _bank(
             lessons.append(read_lesson(source, vocabulary))
     at_hand = {p.path.rsplit("/", 1)[-1]: p for at in (*pictures, folder) for p in _pictures(at)}
     return Bank(tuple(lessons), vocabulary, at_hand), sources, refused
+
+
+def _lesson_files(folder: Path) -> list[Path]:
+    return sorted(path for path in folder.glob("*.md") if not path.is_dir())
 
 
 def _pictures(folder: Path) -> Iterator[PictureFile]:
@@ -168,6 +173,10 @@ def _source(path: Path) -> tuple[Source, list[Finding]]:
     shown = _shown(path)
     try:
         return Source(shown, decode(path.read_bytes())), []
+    except OSError as error:
+        message = f"the file cannot be opened: {error.strerror or error}"
+        hint = "see whether the file is still there and whether you may read it"
+        return Source(shown, ""), [_refusal(Source(shown, ""), message, hint, 0)]
     except Unreadable as refusal:
         at = refusal.position
         found = Finding(shown, at.line, at.column, REFUSED, Severity.STOP, refusal.message,
@@ -183,6 +192,7 @@ def _refusal(source: Source, message: str, hint: str, offset: int) -> Finding:
 def _shown(path: Path) -> str:
     """Return a path as its reader would type it: from here where it lies below."""
     try:
-        return path.resolve().relative_to(Path.cwd()).as_posix()
+        # A link is shown by its own name: that is the one its writer knows.
+        return Path(os.path.normpath(Path.cwd() / path)).relative_to(Path.cwd()).as_posix()
     except ValueError:
         return path.as_posix()
