@@ -70,3 +70,11 @@ def html_checker() -> list[str]:
     _need("java", found=java is not None)
     _need("vnu-jar (npm ci --prefix tests/web)", found=jar.is_file())
     return [str(java), "-jar", str(jar)]
+
+
+@pytest.fixture(scope="session")
+def pdf_reader() -> str:
+    """Return poppler's pdftotext."""
+    path = shutil.which("pdftotext")
+    _need("pdftotext", found=path is not None)
+    return str(path)

@@ -2,15 +2,24 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from sallet.folder import read_path
+from sallet.lesson.vocabulary_file import load_vocabulary
+
 if TYPE_CHECKING:
-    from pathlib import Path
+    from collections.abc import Iterator
 
     from playwright.sync_api import Browser, Page, Request
+
+    from sallet.lesson.model import Lesson
+
+PROJECT = Path(__file__).resolve().parents[2]
 
 KINDS = [
     "index.html",
@@ -135,3 +144,39 @@ def test_on_paper_nothing_folded_is_lost(demo: Path, chromium: Browser) -> None:
         assert details.locator("> :not(summary)").first.is_visible()
     assert not page.locator("body > header nav").is_visible()
     page.context.close()
+
+
+def test_on_paper_stands_every_look_alike_caution_and_part_to_remove(
+    demo: Path, chromium: Browser, pdf_reader: str, tmp_path: Path
+) -> None:
+    """Printed by the browser, and read back by poppler's pdftotext."""
+    bank = read_path(PROJECT / "lessons", load_vocabulary()).bank
+    lost = {}
+    for lesson in bank.lessons:
+        page = _open(chromium, demo, f"plants/{lesson.slug}.html")
+        page.pdf(path=tmp_path / "page.pdf", format="A4", prefer_css_page_size=True)
+        page.context.close()
+        command = [pdf_reader, "-raw", str(tmp_path / "page.pdf"), "-"]
+        read = subprocess.run(command, capture_output=True, text=True, check=True, timeout=60)
+        printed = _bare(read.stdout)
+        lost[lesson.slug] = [
+            words for words in _safety_words(lesson) if _bare(words) not in printed
+        ]
+    assert len(lost) == 28
+    assert {slug: words for slug, words in lost.items() if words} == {}
+
+
+def _safety_words(lesson: Lesson) -> Iterator[str]:
+    """Yield what must not be missing; a long text by its beginning, up to its first citation."""
+    for caution in lesson.cautions:
+        yield re.split(r"  |[*_`]", caution.text.value)[0]
+    for removal in lesson.removals:
+        yield removal.name.value
+        yield re.split(r"  |[*_`]", removal.reason.value)[0]
+    for look_alike in lesson.look_alikes:
+        yield look_alike.name.value
+        yield look_alike.on_card
+
+
+def _bare(text: str) -> str:
+    return re.sub(r"\W+", "", text).casefold()
