@@ -13,7 +13,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from sallet.lesson.model import Measure
+from sallet.lesson.value import Measure
 from sallet.lesson.values.measures import read_measures
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.measures import both_systems, written

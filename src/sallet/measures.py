@@ -16,7 +16,7 @@ from sallet.units import UNITS, System, Unit
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from sallet.lesson.model import Measure
+    from sallet.lesson.value import Measure
 
 # Steps in which people read a ruler or pace a height, in the unit itself.
 _STEPS: Final[dict[str, tuple[Fraction, ...]]] = {

@@ -12,7 +12,8 @@ from sallet.source import Span, Text
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from sallet.lesson.model import Fault, Item, Value
+    from sallet.lesson.model import Fault
+    from sallet.lesson.value import Item, Value
     from sallet.lesson.vocabulary import Vocabulary
 
     Reader = Callable[[Text, Vocabulary], tuple[tuple[Item, ...], list[Fault]]]

@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from helpers.workshop import lesson_of
-from sallet.lesson.model import Fact, Fault, Words
+from sallet.lesson.value import Words
+
+if TYPE_CHECKING:
+    from sallet.lesson.model import Fact, Fault
 
 
 def read(bullets: str) -> tuple[list[Fact], list[Fault]]:

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import pytest
 
 from helpers.workshop import lesson_of
-from sallet.lesson.model import EdiblePart, Window
+from sallet.lesson.value import Window
+
+if TYPE_CHECKING:
+    from sallet.lesson.model import EdiblePart
 
 
 def part(bullet: str) -> EdiblePart:

@@ -13,7 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from sallet.lesson.leaf_shape import Ratio, hull, ratio_measured, ratio_of, shape_for, widened
-from sallet.lesson.model import Measure
+from sallet.lesson.value import Measure
 from sallet.lesson.vocabulary import State
 from sallet.lesson.vocabulary_file import load_vocabulary
 

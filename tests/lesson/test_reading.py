@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from helpers.workshop import lesson_of
-from sallet.lesson.model import Absent, Count, Lesson, Measure, StateRange, Window, Zones
 from sallet.lesson.reading import slug_of
+from sallet.lesson.value import Absent, Count, Measure, StateRange, Window, Zones
 from sallet.source import Source
+
+if TYPE_CHECKING:
+    from sallet.lesson.model import Lesson
 
 RAMSONS = """---
 name: Ramsons

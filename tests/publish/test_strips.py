@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from helpers.workshop import lesson_of
-from sallet.lesson.model import Window
+from sallet.lesson.value import Window
 from sallet.publish.strips import NAMES, WIDTH, Row, season_strip, strip_rows
 
 if TYPE_CHECKING:

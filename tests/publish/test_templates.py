@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from jinja2 import UndefinedError
 
-from sallet.lesson.model import Window
+from sallet.lesson.value import Window
 from sallet.publish import templates
 from sallet.publish.templates import TemplatesMissing, site_templates, templates_folder
 

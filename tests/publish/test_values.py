@@ -6,7 +6,7 @@ import pytest
 from markupsafe import Markup
 
 from helpers.workshop import lesson_of
-from sallet.lesson.model import Term
+from sallet.lesson.value import Term
 from sallet.publish.values import Writer, explained, term_button
 
 METRIC = Writer("metric")

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import pytest
 
 from helpers.workshop import lesson_of
-from sallet.lesson.model import Lesson, Window
+from sallet.lesson.value import Window
 from sallet.season.order import in_season_on, in_season_order, teaching_windows
+
+if TYPE_CHECKING:
+    from sallet.lesson.model import Lesson
 
 
 def food(name: str, eaten: str = "", season: str = "") -> Lesson:

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from sallet.lesson.model import Window
+from sallet.lesson.value import Window
 from sallet.lesson.values.times import day_of_year, read_times
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.season.words import window_words

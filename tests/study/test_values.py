@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from sallet.lesson.model import Absent, Count, Measure, StateRange, Term, Value, Words
+from sallet.lesson.value import Absent, Count, Measure, StateRange, Term, Value, Words
 from sallet.lesson.vocabulary import Label, State
 from sallet.study.values import can_both_hold
 

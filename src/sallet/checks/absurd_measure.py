@@ -14,13 +14,14 @@ from typing import TYPE_CHECKING, Final
 from sallet.checks.problem import Problem
 from sallet.checks.words import shown
 from sallet.findings import Severity
-from sallet.lesson.model import Measure
+from sallet.lesson.value import Measure
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from sallet.lesson.bank import Bank
-    from sallet.lesson.model import Item, Lesson
+    from sallet.lesson.model import Lesson
+    from sallet.lesson.value import Item
 
 ID: Final = "absurd-measure"
 SEVERITY: Final = Severity.WARN

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.checks.problem import Problem
 from sallet.checks.words import shown
 from sallet.findings import Severity
-from sallet.lesson.model import Window
+from sallet.lesson.value import Window
 from sallet.lesson.vocabulary import normal
 
 if TYPE_CHECKING:

@@ -17,13 +17,14 @@ from sallet.checks.problem import Problem
 from sallet.checks.words import shown
 from sallet.findings import Severity
 from sallet.lesson.leaf_shape import Ratio, hull, ratio_measured, shape_for, widened
-from sallet.lesson.model import Measure, StateRange
+from sallet.lesson.value import Measure, StateRange
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
     from sallet.lesson.bank import Bank
-    from sallet.lesson.model import Fact, Item, Lesson
+    from sallet.lesson.model import Fact, Lesson
+    from sallet.lesson.value import Item
     from sallet.lesson.vocabulary import Label, State
 
 ID: Final = "leaf-shape-measure"

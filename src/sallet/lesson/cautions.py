@@ -8,7 +8,15 @@ from sallet.lesson.blocks import joined
 from sallet.lesson.citations import without_citations
 from sallet.lesson.facts import card_wording, whole_note, whole_text
 from sallet.lesson.identification import read_organs
-from sallet.lesson.model import NO_PROSE, Caution, Citation, Danger, Fault, LookAlike, Prose
+from sallet.lesson.model import (
+    NO_PROSE,
+    Caution,
+    Citation,
+    Danger,
+    Fault,
+    LookAlike,
+    Prose,
+)
 from sallet.source import Text
 
 if TYPE_CHECKING:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.blocks import joined
-from sallet.lesson.model import Fact, Fault, Item, Prose, Words
+from sallet.lesson.model import Fact, Fault, Prose
+from sallet.lesson.value import Item, Words
 from sallet.lesson.values.counts import read_counts
 from sallet.lesson.values.measures import read_measures
 from sallet.lesson.values.states import read_states

@@ -14,7 +14,7 @@ from sallet.lesson.facts import (
     whole_text,
     without_label,
 )
-from sallet.lesson.model import EdiblePart, Fault, Item, Removal, Timing
+from sallet.lesson.model import EdiblePart, Fault, Removal, Timing
 from sallet.lesson.values.states import read_states
 from sallet.lesson.values.times import read_times
 from sallet.source import Span, Text
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
     from sallet.lesson.blocks import Bullet
     from sallet.lesson.model import Prose
+    from sallet.lesson.value import Item
     from sallet.lesson.vocabulary import Subject, Vocabulary
 
 EDIBLE: Final = "edible parts"

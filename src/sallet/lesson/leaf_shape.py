@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Final
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from sallet.lesson.model import Measure
+    from sallet.lesson.value import Measure
     from sallet.lesson.vocabulary import Label, State
 
 CLASSES: Final = (

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup, escape
 
-from sallet.lesson.model import MEMORY, Window
+from sallet.lesson.model import MEMORY
+from sallet.lesson.value import Window
 from sallet.publish.anchors import (
     PROSE_SECTIONS,
     double_idents,
@@ -45,13 +46,13 @@ if TYPE_CHECKING:
         EdiblePart,
         Fact,
         Footnote,
-        Item,
         Lesson,
         LookAlike,
         Question,
         Section,
         Timing,
-    )  # fmt: skip
+    )
+    from sallet.lesson.value import Item
     from sallet.publish.photographs import Photograph
     from sallet.units import System
 

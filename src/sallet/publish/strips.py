@@ -17,7 +17,8 @@ from sallet.season.words import window_words
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from sallet.lesson.model import Lesson, Window
+    from sallet.lesson.model import Lesson
+    from sallet.lesson.value import Window
 
 Kind = Literal["seen", "eaten", "harm"]
 

@@ -7,14 +7,15 @@ from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup, escape
 
-from sallet.lesson.model import Measure, StateRange
+from sallet.lesson.value import Measure, StateRange
 from sallet.measures import both_systems
 from sallet.study.glossary import anchor
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from sallet.lesson.model import Fact, Item, Term
+    from sallet.lesson.model import Fact
+    from sallet.lesson.value import Item, Term
     from sallet.units import System
 
 

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from sallet.lesson.model import Lesson, Window
+    from sallet.lesson.model import Lesson
+    from sallet.lesson.value import Window
 
     Rank = tuple[int, int, str]
 

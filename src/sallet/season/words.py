@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR, month_and_day
 
 if TYPE_CHECKING:
-    from sallet.lesson.model import Window
+    from sallet.lesson.value import Window
 
 _STARTS: Final = {1: "early", 11: "mid", 21: "late"}
 _ENDS: Final = {10: "early", 20: "mid"}

@@ -17,7 +17,8 @@ from sallet.study.values import can_both_hold
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping, Sequence
 
-    from sallet.lesson.model import Fact, Item
+    from sallet.lesson.model import Fact
+    from sallet.lesson.value import Item
     from sallet.lesson.vocabulary import Label, Reliability, Vocabulary
 
 Key = tuple[str, str, str]

@@ -6,12 +6,12 @@ import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from sallet.lesson.model import Fact, StateRange
+from sallet.lesson.value import StateRange
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from sallet.lesson.model import Lesson
+    from sallet.lesson.model import Fact, Lesson
     from sallet.lesson.vocabulary import Label, State, Subject, Vocabulary
 
 

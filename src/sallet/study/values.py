@@ -5,10 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Absent, Count, Measure, StateRange
+from sallet.lesson.value import Absent, Count, Measure, StateRange
 
 if TYPE_CHECKING:
-    from sallet.lesson.model import Value
+    from sallet.lesson.value import Value
     from sallet.lesson.vocabulary import Label
 
 ABOUT: Final = Fraction(1, 4)

@@ -17,7 +17,7 @@ from helpers.values import (
     text_of,
     values_of,
 )
-from sallet.lesson.model import Absent, Count, Words
+from sallet.lesson.value import Absent, Count, Words
 from sallet.lesson.values.counts import MANY, read_counts
 
 

@@ -20,7 +20,7 @@ from helpers.values import (
     text_of,
     values_of,
 )
-from sallet.lesson.model import Measure, Words
+from sallet.lesson.value import Measure, Words
 from sallet.lesson.values.measures import read_measures
 from sallet.source import Span
 from sallet.units import UNITS

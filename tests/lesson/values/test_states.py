@@ -16,11 +16,12 @@ from helpers.values import (
     text_of,
     values_of,
 )
-from sallet.lesson.model import Absent, Fault, Item, StateRange, Term, Value, Words
+from sallet.lesson.value import Absent, Item, StateRange, Term, Value, Words
 from sallet.lesson.values.states import read_states
 from sallet.lesson.vocabulary import Label, State, Vocabulary
 
 if TYPE_CHECKING:
+    from sallet.lesson.model import Fault
     from sallet.source import Text
 
 

@@ -18,7 +18,7 @@ from helpers.values import (
     text_of,
     values_of,
 )
-from sallet.lesson.model import Absent, Window, Words
+from sallet.lesson.value import Absent, Window, Words
 from sallet.lesson.values.times import (
     LENGTHS,
     MONTHS,

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from helpers.values import VALUES, faults_of, hold_to_the_text, qualifiers_of, values_of
-from sallet.lesson.model import Words, Zones
+from sallet.lesson.value import Words, Zones
 from sallet.lesson.values.zones import rank, read_zones
 
 HALVES = [f"{number}{half}" for number in range(1, 14) for half in "ab"]

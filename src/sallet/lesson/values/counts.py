@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Absent, Count, Fault, Item, Words
+from sallet.lesson.model import Fault
+from sallet.lesson.value import Absent, Count, Item, Words
 from sallet.lesson.values.pieces import COMMAS_OR, DASH, adverbs, qualified, split_numbers
 
 if TYPE_CHECKING:

@@ -7,7 +7,8 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Fault, Item, Measure, Words
+from sallet.lesson.model import Fault
+from sallet.lesson.value import Item, Measure, Words
 from sallet.lesson.values.pieces import COMMAS, DASH, adverbs, qualified, split_numbers
 from sallet.source import Span
 from sallet.units import UNITS, unit_named

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Qualified
+from sallet.lesson.value import Qualified
 from sallet.source import Span, Text
 
 if TYPE_CHECKING:

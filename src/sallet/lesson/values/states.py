@@ -5,13 +5,14 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Absent, Fault, Item, StateRange, Term, Words
+from sallet.lesson.model import Fault
+from sallet.lesson.value import Absent, Item, StateRange, Term, Words
 from sallet.lesson.values.pieces import DASH, adverbs, qualified, split
 from sallet.lesson.vocabulary import State, normal
 from sallet.source import Span, Text
 
 if TYPE_CHECKING:
-    from sallet.lesson.model import Value
+    from sallet.lesson.value import Value
     from sallet.lesson.values.pieces import Piece
     from sallet.lesson.vocabulary import Label, Vocabulary
 

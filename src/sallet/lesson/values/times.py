@@ -10,7 +10,8 @@ import re
 from difflib import get_close_matches
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Absent, Fault, Item, Window, Words
+from sallet.lesson.model import Fault
+from sallet.lesson.value import Absent, Item, Window, Words
 from sallet.lesson.values.pieces import COMMAS_AND_OR, DASH, adverbs, qualified, split
 
 if TYPE_CHECKING:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.model import Fault, Item, Words, Zones
+from sallet.lesson.model import Fault
+from sallet.lesson.value import Item, Words, Zones
 from sallet.lesson.values.pieces import COMMAS, DASH, qualified, split
 
 if TYPE_CHECKING:

@@ -1,0 +1,28 @@
+"""A course: where its values stand in course.yml."""
+
+from __future__ import annotations
+
+import pytest
+
+from sallet.course.reading import read_course
+from sallet.source import Source
+
+COURSE = read_course(
+    Source("course.yml", "title: Hedge\nteacher:\nplants: [Elder, Yew]\nplace: {name: A}\n")
+)
+
+
+@pytest.mark.parametrize(
+    ("path", "words"),
+    [(("title",), "Hedge"), (("plants", 1), "Yew"), (("place", "name"), "A"),
+     (("place", "latitude"), "{name: A}"), (("plants", 7), "[Elder, Yew]")],
+)  # fmt: skip
+def test_a_value_is_found_by_its_path_or_what_is_above_it(
+    path: tuple[str | int, ...], words: str
+) -> None:
+    assert COURSE.source.words(COURSE.where(*path)).strip() == words
+
+
+def test_a_key_without_a_value_is_not_there() -> None:
+    there = {key for key in ("title", "teacher", "plants", "place", "into") if COURSE.has(key)}
+    assert there == {"title", "plants", "place"}
