@@ -21,8 +21,3 @@ def test_a_value_is_found_by_its_path_or_what_is_above_it(
     path: tuple[str | int, ...], words: str
 ) -> None:
     assert COURSE.source.words(COURSE.where(*path)).strip() == words
-
-
-def test_a_key_without_a_value_is_not_there() -> None:
-    there = {key for key in ("title", "teacher", "plants", "place", "into") if COURSE.has(key)}
-    assert there == {"title", "plants", "place"}

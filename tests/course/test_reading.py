@@ -215,12 +215,6 @@ def test_a_value_is_found_in_the_text() -> None:
     ]  # fmt: skip
 
 
-def test_a_key_is_there_if_something_stands_behind_it() -> None:
-    found = course("title: Hedge\nteacher:\nplants: []\nplace: {name: Wood}\nbring: [boots]\n")
-    keys = ("title", "teacher", "plants", "place", "bring", "licence")
-    assert [key for key in keys if found.has(key)] == ["title", "place", "bring"]
-
-
 # ---- the schema for editors ---------------------------------------------------------------
 
 DEMO = Path(__file__).parents[2] / "demo_course" / "course.yml"

@@ -190,8 +190,8 @@ def test_its_look_alikes(lesson: Lesson) -> None:
     assert lily.prose.text == "Both stand in leaf at once, often side by side.[^poison]"
     assert lily.settled_by == "marked while in flower"
     assert lily.on_card == "Lily: two leaves in one sheath."
-    assert (lily.danger, lily.facts, lily.facts_written) == (None, (), False)
-    assert (garlic.danger, garlic.facts_written) == ("harmless", True)
+    assert (lily.danger, lily.facts) == (None, ())
+    assert garlic.danger == "harmless"
     assert garlic.scientific_name == "Allium paradoxum (M.Bieb.) G.Don"
     assert [(f.subject, f.label) for f in garlic.facts] == [("leaves", "attachment")]
 

@@ -70,8 +70,3 @@ class Course:
     def where(self, *path: str | int) -> Span:
         """Return where a value stands, or the nearest one above it that is there."""
         return self.node.reach(path).span
-
-    def has(self, key: str) -> bool:
-        """Return whether a key is there with a value."""
-        node = self.node.child(key)
-        return node is not None and (bool(node.items) or bool(node.entries) or bool(node.text))

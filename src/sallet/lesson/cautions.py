@@ -103,7 +103,6 @@ def read_look_alikes(
             facts=facts,
             citations=tuple(c for b in part.bullets for c in b.citations),
             span=part.span,
-            facts_written=bool(part.inner),
         )
 
 

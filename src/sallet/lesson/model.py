@@ -176,8 +176,6 @@ class LookAlike:
     facts: tuple[Fact, ...]
     citations: tuple[Citation, ...]
     span: Span
-    facts_written: bool = False
-    """Whether it is described in place."""
 
 
 @dataclass(frozen=True)

@@ -143,4 +143,3 @@ class Sheet:
     photographs: tuple[Photograph, ...]
     picture_notes: Mapping[str, Markup]
     """What is said below a picture, by its file."""
-    memory_count: int

@@ -132,7 +132,6 @@ class _SheetMaker:
             stamps=tuple(words for check, words in STAMPS.items() if check in checks),
             photographs=tuple(photographs),
             picture_notes={p.file.value: self.scribe.text(p.note.text) for p in lesson.pictures},
-            memory_count=sum(citation.from_memory for citation in lesson.citations),
         )
 
     # -- facts -----------------------------------------------------------------------------
