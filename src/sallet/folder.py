@@ -11,6 +11,7 @@ from PIL import Image
 
 from sallet.checks.running import run_checks
 from sallet.course.reading import read_course
+from sallet.course.teaching import taught_lessons
 from sallet.findings import Finding, Severity, in_order
 from sallet.lesson.bank import Bank, PictureFile
 from sallet.lesson.reading import read_lesson
@@ -103,20 +104,12 @@ def _course_folder(home: Path, vocabulary: Vocabulary) -> Folder:
     bank, sources, more = _bank(folder, [home / PICTURES], vocabulary)
     return Folder(
         bank=bank,
-        lessons=_taught(course, bank),
+        lessons=taught_lessons(course, bank),
         course=course,
         home=home,
         refused=(*refused, *more),
         sources=sources | {source.path: source},
     )
-
-
-def _taught(course: Course, bank: Bank) -> tuple[Lesson, ...]:
-    if course.plants is None:
-        return bank.lessons
-    named = [bank.find(name) for name in course.plants]
-    named += [bank.find(name) for session in course.sessions for name in session.plants]
-    return tuple({lesson.slug: lesson for lesson in named if lesson}.values())
 
 
 def _lessons_folder(home: Path, paths: Iterable[Path], vocabulary: Vocabulary) -> Folder:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
 from sallet.findings import Severity
+from sallet.lesson.model import GRAVE
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -24,13 +25,11 @@ LOOKS_AT: Final = "lesson"
 GOOD = "---\nname: Elder\ntaught as: food\n---\n"
 BAD = "---\nname: Elder\ntaught as: food\ndanger: poisonous\n---\n"
 
-_GRAVE: Final = ("deadly", "poisonous")
-
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     """Yield the danger of a food plant."""
     danger = lesson.front.danger
-    if lesson.is_food and danger in _GRAVE:
+    if lesson.is_food and danger in GRAVE:
         message = f"`{lesson.name}` is taught as food and is `{danger}`, expected one or the other"
         hint = (
             "write `taught as: look-alike`, or take `danger` out and name the poisonous part "

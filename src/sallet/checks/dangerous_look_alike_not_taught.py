@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.checks.problem import Problem
 from sallet.course.teaching import named_plants, taught_lessons
 from sallet.findings import Severity
+from sallet.lesson.model import GRAVE
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -29,8 +30,6 @@ _LESSONS: Final = {
 }
 GOOD = {"course.yml": "plants: [Ramsons, Meadow saffron]\n"} | _LESSONS
 BAD = {"course.yml": "plants: [Ramsons]\n"} | _LESSONS
-
-GRAVE: Final = ("deadly", "poisonous")
 
 
 def check(course: Course, bank: Bank) -> Iterator[Problem]:

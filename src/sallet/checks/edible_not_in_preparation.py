@@ -41,8 +41,7 @@ Wash leaf by leaf.
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield each edible part that Preparation leaves out."""
-    section = lesson.section("preparation")
-    text = section.prose.text if section else ""
+    text = lesson.text_of("preparation")
     for part in lesson.edible_parts:
         for name in named_parts(part.timing.name, bank.vocabulary):
             if not is_mentioned(words_for(name, bank.vocabulary, organ_too=True), text):

@@ -45,7 +45,7 @@ FEWEST: Final = 3
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield Identification where too few of its labels are bold."""
-    organs = {organ.name for organ in bank.vocabulary.organs}
+    organs = bank.vocabulary.organ_headings
     keys = [fact.label for fact in lesson.key_facts if fact.subject in organs]
     if len(keys) < FEWEST:
         told = f"only {listed(keys, 'and')} in bold" if keys else "no label in bold"

@@ -45,7 +45,7 @@ FEWEST: Final = 3
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield Identification where it holds too few organs."""
-    headings = {organ.name: organ.heading for organ in bank.vocabulary.organs}
+    headings = bank.vocabulary.organ_headings
     organs = list(dict.fromkeys(headings[f.subject] for f in lesson.facts if f.subject in headings))
     if len(organs) < FEWEST:
         told = f"only {listed(organs, 'and')}" if organs else "no organ"

@@ -41,7 +41,7 @@ BAD = """
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield the first key feature where all others are of the same organ."""
-    headings = {organ.name: organ.heading for organ in bank.vocabulary.organs}
+    headings = bank.vocabulary.organ_headings
     keys = [fact for fact in lesson.key_facts if fact.subject in headings]
     if len(keys) > 1 and len({fact.subject for fact in keys}) == 1:
         organ = headings[keys[0].subject]

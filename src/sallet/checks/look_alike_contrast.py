@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.checks.problem import Problem
 from sallet.checks.words import listed
 from sallet.findings import Severity
+from sallet.lesson.model import GRAVE
 from sallet.study.contrast import contrasts
 
 if TYPE_CHECKING:
@@ -52,7 +53,6 @@ BAD = """
 """
 
 FEWEST: Final = 2
-GRAVE: Final = ("deadly", "poisonous")
 _MOST_OFFERED: Final = 3
 
 
@@ -105,5 +105,5 @@ def _offer(lesson: Lesson, theirs: Sequence[Fact], bank: Bank) -> str:
 
 def _is_firm(fact: Fact, bank: Bank) -> bool:
     label = bank.vocabulary.label(fact.subject, fact.label)
-    organs = {organ.name for organ in bank.vocabulary.organs}
+    organs = bank.vocabulary.organ_headings
     return fact.subject in organs and label is not None and label.reliability == "firm"

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
 from sallet.findings import Severity
+from sallet.lesson.model import GRAVE
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -35,7 +36,6 @@ danger: deadly
 - skin: wear gloves
 """
 
-GRAVE: Final = ("deadly", "poisonous")
 KINDS: Final = frozenset({"symptoms", "onset", "first aid"})
 
 

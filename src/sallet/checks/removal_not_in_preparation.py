@@ -40,8 +40,7 @@ Wash the leaves.
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield each part to remove that Preparation leaves out."""
-    section = lesson.section("preparation")
-    text = section.prose.text if section else ""
+    text = lesson.text_of("preparation")
     for removal in lesson.removals:
         for name in named_parts(removal.name.value, bank.vocabulary):
             if name.strip() and not is_mentioned(words_for(name, bank.vocabulary), text):

@@ -37,7 +37,7 @@ BAD = """
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield each label that was already recorded for the organ."""
-    organs = {organ.name: organ.heading for organ in bank.vocabulary.organs}
+    organs = bank.vocabulary.organ_headings
     for facts in (lesson.facts, *(look.facts for look in lesson.look_alikes)):
         for fact, first in _repeated(fact for fact in facts if fact.subject in organs):
             line = lesson.source.position(first.label_span.start).line

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Final, get_args
 
 from sallet.lesson.blocks import joined
 from sallet.lesson.citations import without_citations
-from sallet.lesson.facts import card_wording, whole_note, whole_text
+from sallet.lesson.facts import ON_THE_CARD, card_wording, whole_note, whole_text
 from sallet.lesson.identification import read_organs
 from sallet.lesson.model import (
     NO_PROSE,
@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 CAUTIONS: Final = "cautions"
 _SLIP: Final = 0.8
 """How like a kind must be spelt to be taken for a slip of the pen: free text is allowed."""
-DANGERS: Final[tuple[str, ...]] = get_args(Danger)
+DANGERS: Final[tuple[Danger, ...]] = get_args(Danger)
 
 
 def read_cautions(
@@ -99,14 +99,14 @@ def read_look_alikes(
             scientific_name=_told(told, "scientific name"),
             danger=_danger(told.get("danger"), faults),
             settled_by=_told(told, "settled by"),
-            on_card=_told(told, "on the card"),
+            on_card=_told(told, ON_THE_CARD),
             facts=facts,
             citations=tuple(c for b in part.bullets for c in b.citations),
             span=part.span,
         )
 
 
-_TOLD: Final = ("scientific name", "danger", "settled by", "on the card")
+_TOLD: Final = ("scientific name", "danger", "settled by", ON_THE_CARD)
 
 
 def not_told(bullet: Bullet) -> Fault:
@@ -123,8 +123,7 @@ def _danger(bullet: Bullet | None, faults: list[Fault]) -> Danger | None:
     if bullet is None:
         return None
     words = bullet.value.value.strip().casefold()
-    for danger in get_args(Danger):
-        if words == danger:
-            return danger  # type: ignore[no-any-return]
-    faults.append(Fault("unknown-danger", bullet.value.span, bullet.value.value, DANGERS))
-    return None
+    danger = next((danger for danger in DANGERS if danger == words), None)
+    if danger is None:
+        faults.append(Fault("unknown-danger", bullet.value.span, bullet.value.value, DANGERS))
+    return danger

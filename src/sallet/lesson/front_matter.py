@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import re
 from datetime import date
-from typing import TYPE_CHECKING, Annotated, Any, Final, Literal
+from typing import TYPE_CHECKING, Annotated, Any, Final
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
 from sallet.fields import json_schema, nearest_key, read_fields
-from sallet.lesson.model import Fault, FrontMatter, SeenAt
+from sallet.lesson.model import Danger, Fault, FrontMatter, SeenAt, TaughtAs
 from sallet.source import Source, Span
 from sallet.units import unit_named
 from sallet.yamltext import Node, read_yaml
@@ -71,14 +71,12 @@ class FrontMatterFields(BaseModel):
         "", alias="scientific name", description="Genus, epithet and author: `Allium ursinum L.`"
     )
     family: str = Field("", description="The family's scientific name, ending in -aceae.")
-    taught_as: Literal["food", "look-alike"] = Field(
+    taught_as: TaughtAs = Field(
         "food",
         alias="taught as",
         description="`food`, or `look-alike` for a plant to keep away from.",
     )
-    danger: Literal["deadly", "poisonous", "harmful", "harmless"] | None = Field(
-        None, description="How dangerous a look-alike is."
-    )
+    danger: Danger | None = Field(None, description="How dangerous a look-alike is.")
     seen_at: SeenAtFields | None = Field(
         None, alias="seen at", description="Where its times of year were observed."
     )

@@ -7,7 +7,7 @@ Reading cannot fail. What could not be understood stays in the lesson as words, 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Final, Literal
 
 from sallet.lesson.value import Item, Measure, StateRange, Window
 from sallet.source import Source, Span, Text
@@ -22,6 +22,8 @@ MEMORY = "memory"
 
 Danger = Literal["deadly", "poisonous", "harmful", "harmless"]
 TaughtAs = Literal["food", "look-alike"]
+GRAVE: Final[tuple[Danger, ...]] = ("deadly", "poisonous")
+"""The dangers for which a mistaken plant may cost a life or a night in hospital."""
 
 
 @dataclass(frozen=True)
@@ -335,6 +337,11 @@ class Lesson:
     def section(self, name: str) -> Section | None:
         """Return a section by its name in the format."""
         return next((s for s in self.sections if s.name == name), None)
+
+    def text_of(self, section: str) -> str:
+        """Return all text of a section, sub-headings included; nothing where it is missing."""
+        found = self.section(section)
+        return found.prose.text if found else ""
 
     def where(self, section: str) -> Span:
         """Return where a section's heading stands, or the head of the file without it."""

@@ -6,7 +6,7 @@ import re
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.blocks import Bullet, Part, joined, take_apart
-from sallet.lesson.citations import CITATION, citations_in, without_citations
+from sallet.lesson.citations import citations_in, without_citations
 from sallet.lesson.markup import Markup
 from sallet.lesson.model import Prose
 from sallet.lesson.sections import section_named
@@ -16,8 +16,6 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from markdown_it.tree import SyntaxTreeNode
-
-__all__ = ["CITATION", "Outline"]
 
 _LISTS: Final = ("bullet_list", "ordered_list")
 _QUOTED: Final = re.compile(r"^ {0,3}> ?", re.MULTILINE)

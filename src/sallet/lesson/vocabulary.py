@@ -157,6 +157,11 @@ class Vocabulary:
         """Return the subjects that are organs of the plant."""
         return tuple(subject for subject in self.subjects if subject.is_organ)
 
+    @cached_property
+    def organ_headings(self) -> Mapping[str, str]:
+        """Return the heading of each organ by its name; what is no organ is not among them."""
+        return {organ.name: organ.heading for organ in self.organs}
+
     def subject(self, name: str) -> Subject:
         """Return a subject by its own name; raises KeyError for another."""
         return self._by_name[name]

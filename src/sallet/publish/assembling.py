@@ -100,6 +100,7 @@ def _pictures(
                 wanting.append(copy)
             else:
                 yield path, kept
-        data = Path(bank.pictures[photograph.picture.file.value].path).read_bytes()
-        for copy, made in make_copies(data, wanting) if wanting else ():
-            yield f"{PICTURES}{copy.file}", made
+        if wanting:
+            data = Path(bank.pictures[photograph.picture.file.value].path).read_bytes()
+            for copy, made in make_copies(data, wanting):
+                yield f"{PICTURES}{copy.file}", made

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final
 
 from sallet.publish.palette import DARK, LIGHT
-from sallet.publish.strips import season_strip, strip_rows
 from sallet.publish.templates import site_templates
 from sallet.study.glossary import anchor
 
@@ -76,12 +75,7 @@ def _syllabus(site: Site) -> Iterator[Page]:
 
 
 def _season(site: Site) -> Iterator[Page]:
-    strips = [
-        (lesson, rows, season_strip(lesson.name, rows, f"strip-{lesson.slug}"))
-        for lesson in site.ordered
-        for rows in [strip_rows(lesson)]
-    ]
-    yield _page(site, "season.html", "season.html", strips=strips)
+    yield _page(site, "season.html", "season.html")
 
 
 def _plants(site: Site) -> Iterator[Page]:

@@ -10,8 +10,8 @@ from urllib.parse import unquote, urlsplit
 from markdown_it import MarkdownIt
 from markupsafe import Markup
 
+from sallet.lesson.citations import CITATION
 from sallet.lesson.model import MEMORY
-from sallet.lesson.outline import CITATION
 from sallet.lesson.places import place_named
 from sallet.lesson.reading import slug_of
 from sallet.publish.anchors import TOP

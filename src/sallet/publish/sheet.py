@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from sallet.lesson.model import GRAVE
+
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
@@ -12,6 +14,7 @@ if TYPE_CHECKING:
 
     from sallet.lesson.model import Lesson
     from sallet.publish.photographs import Photograph
+    from sallet.publish.strips import Row
     from sallet.study.glossary import UsedSubject
 
 
@@ -49,6 +52,11 @@ class Double:
     prose: Markup
     settled_by: Markup
     organs: tuple[OrganTable, ...]
+
+    @property
+    def is_grave(self) -> bool:
+        """Whether mistaking the plant for this one may cost a life or a night in hospital."""
+        return self.danger in GRAVE
 
 
 @dataclass(frozen=True)
@@ -128,6 +136,8 @@ class Sheet:
     doubles: tuple[Double, ...]
     key_rows: tuple[FactRow, ...]
     organs: tuple[OrganTable, ...]
+    rows: tuple[Row, ...]
+    """What the strip draws."""
     strip: Markup
     season: tuple[SeasonRow, ...]
     eaten: tuple[PartEaten, ...]

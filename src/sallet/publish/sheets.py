@@ -119,6 +119,7 @@ class _SheetMaker:
             doubles=tuple(map(self._double, lesson.look_alikes, double_idents(lesson))),
             key_rows=tuple(self._row(fact, with_organ=True) for fact in lesson.key_facts),
             organs=tuple(self._organs(lesson.facts)),
+            rows=rows,
             strip=season_strip(lesson.name, rows, f"strip-{lesson.slug}"),
             season=tuple(self._season()),
             eaten=tuple(self._eaten(part) for part in lesson.edible_parts),

@@ -85,7 +85,7 @@ def _by_key(facts: Iterable[Fact]) -> dict[Key, list[Fact]]:
 
 def _label(key: Key, vocabulary: Vocabulary) -> Label | None:
     organ, _, name = key
-    if organ not in {subject.name for subject in vocabulary.organs}:
+    if organ not in vocabulary.organ_headings:
         return None
     return vocabulary.label(organ, name)
 
