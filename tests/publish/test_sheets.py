@@ -9,6 +9,7 @@ import pytest
 
 from helpers.courses import site_of
 from helpers.workshop import lesson_of
+from sallet.publish.prose import Scribe
 from sallet.publish.sheets import timing_words
 from sallet.publish.values import explained
 
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from sallet.publish.sheet import Sheet
+
 
 MEMORY = (
     '<sup class="cite"><a href="#source-memory"><span aria-hidden="true">[m]</span>'
@@ -147,12 +149,12 @@ def test_a_look_alike_is_told_with_its_danger_and_what_tells_it_apart() -> None:
     assert plain(sheet.doubles) == [
         ("Lily of the valley", "double-lily-of-the-valley", "Convallaria majalis L.",
          "poisonous", "lily.html", "Lily: two leaves.", "<p>Two leaves from one shoot.</p>",
-         "marked <em>in flower</em>", ()),
+         "marked <em>in flower</em>", "", ()),
         ("Few-flowered garlic", "double-few-flowered-garlic",
          "Allium paradoxum (M.Bieb.) G.Don", "harmless", "", "Narrow leaves.",
-         "<p>Narrow leaves.</p>", "", (("Leaves", (entire,)),)),
-        ("Elder", "double-elder", "", "food", "elder.html", "", "", "", ()),
-        ("Nobody knows", "double-nobody-knows", "", "unknown", "", "", "", "", ()),
+         "<p>Narrow leaves.</p>", "", "", (("Leaves", (entire,)),)),
+        ("Elder", "double-elder", "", "food", "elder.html", "", "", "", "", ()),
+        ("Nobody knows", "double-nobody-knows", "", "unknown", "", "", "", "", "", ()),
     ]  # fmt: skip
 
 
@@ -169,6 +171,26 @@ def test_a_look_alike_that_the_course_does_not_teach_has_no_page_but_its_danger(
 def test_a_look_alikes_words_below_its_organs_are_kept() -> None:
     text = "## Look-alikes\n### Yew\nDark.\n#### Leaves\nFlat, in two rows.\n- margin: entire\n"
     assert sheet_of(text).doubles[0].prose == "<p>Dark.</p>\n<p>Flat, in two rows.</p>"
+
+
+def test_how_a_look_alike_is_settled_keeps_its_marks() -> None:
+    text = (
+        "## Look-alikes\n### Yew\nDark.[^flora]\n- settled by: marked in May[^memory]\n\n"
+        "[^flora]: A flora.\n[^memory]: From memory.\n"
+    )
+    (yew,) = sheet_of(text).doubles
+    assert (yew.settled_by, yew.marks) == ("marked in May", Scribe().mark("memory"))
+
+
+def test_a_source_cited_for_the_value_and_in_the_note_is_marked_at_both() -> None:
+    text = (
+        "## Identification\n### Leaves\n- margin: entire[^memory]\n  Look closely.[^memory]\n\n"
+        "[^memory]: From memory.\n"
+    )
+    ((row,),) = (organ.rows for organ in sheet_of(text).organs)
+    mark = Scribe().mark("memory")
+    assert row.value == f"{ENTIRE}{mark}"
+    assert row.note == f"<p>Look closely.{mark}</p>"
 
 
 # ---- season and kitchen -------------------------------------------------------------------

@@ -51,6 +51,8 @@ class Double:
     """What tells it apart, in the fewest words the lesson gives."""
     prose: Markup
     settled_by: Markup
+    marks: Markup
+    """The citations of what its bullets tell, such as how it is settled."""
     organs: tuple[OrganTable, ...]
 
     @property

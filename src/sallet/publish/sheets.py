@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup, escape
 
-from sallet.lesson.model import MEMORY
+from sallet.lesson.model import MEMORY, NO_PROSE
 from sallet.lesson.value import Window
 from sallet.publish.anchors import (
     PROSE_SECTIONS,
@@ -48,6 +48,7 @@ if TYPE_CHECKING:
         Footnote,
         Lesson,
         LookAlike,
+        Prose,
         Question,
         Section,
         Timing,
@@ -141,7 +142,7 @@ class _SheetMaker:
         label = escape(fact.label)
         if fact.known:
             label = explained(fact.label, fact.subject, fact.label)
-        value = self.writer.value(fact) + self._marks(fact.citations, fact.note.text)
+        value = self.writer.value(fact) + self._marks(fact.citations, fact.note)
         organ = fact.part or self.bank.vocabulary.subject(fact.subject).heading
         return FactRow(
             label=label,
@@ -151,10 +152,10 @@ class _SheetMaker:
             organ=organ if with_organ else "",
         )
 
-    def _marks(self, citations: Iterable[Citation], besides: str = "") -> Markup:
+    def _marks(self, citations: Iterable[Citation], note: Prose = NO_PROSE) -> Markup:
         # A citation inside the note is set there; only those of the value are set behind it.
-        keys = [c.key for c in citations if f"[^{c.key}]" not in besides]
-        return self.scribe.marks(keys)
+        own = (c for c in citations if not note.span.start <= c.span.start < note.span.end)
+        return self.scribe.marks([citation.key for citation in own])
 
     def _organs(self, facts: Iterable[Fact]) -> Iterator[OrganTable]:
         vocabulary = self.bank.vocabulary
@@ -183,6 +184,7 @@ class _SheetMaker:
             tell=self.scribe.line(brief),
             prose=prose,
             settled_by=self.scribe.line(look_alike.settled_by),
+            marks=self._marks(look_alike.citations),
             organs=tuple(self._organs(look_alike.facts)),
         )
 
@@ -196,7 +198,7 @@ class _SheetMaker:
 
     def _season_row(self, name: str, timing: Timing, *, bare: bool = False) -> SeasonRow:
         # What is said of an edible part stands with the part; here only its time is wanted.
-        marks = Markup() if bare else self._marks(timing.citations, timing.note.text)
+        marks = Markup() if bare else self._marks(timing.citations, timing.note)
         note = Markup() if bare else self.scribe.text(timing.note.text)
         return SeasonRow(name, timing_words(timing), marks, note)
 
@@ -210,7 +212,7 @@ class _SheetMaker:
             ways=self.writer.items(part.ways, "edible parts", "preparation"),
             note=self.scribe.text(timing.note.text),
             rows=tuple(self._row(fact) for fact in part.facts),
-            marks=self._marks(own, timing.note.text),
+            marks=self._marks(own, timing.note),
         )
 
     def _removed(self) -> Iterator[PartRemoved]:
@@ -219,13 +221,13 @@ class _SheetMaker:
                 name=removal.name.value,
                 reason=self.scribe.line(removal.reason.value),
                 note=self.scribe.text(removal.note.text),
-                marks=self._marks(removal.citations, removal.note.text),
+                marks=self._marks(removal.citations, removal.note),
             )
 
     def _caution(self, caution: Caution) -> CautionText:
         text = self.scribe.line(f"{caution.text.value.rstrip()} {caution.note.text}")
         kind = caution.kind
-        return CautionText(kind, text + self._marks(caution.citations, caution.note.text))
+        return CautionText(kind, text + self._marks(caution.citations, caution.note))
 
     # -- prose, questions, sources ---------------------------------------------------------
 
