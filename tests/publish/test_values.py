@@ -70,6 +70,33 @@ def test_the_courses_own_units_stand_first() -> None:
     assert html == length("4 in", "10 cm")
 
 
+def zones(bullet: str, writer: Writer = METRIC) -> str:
+    """Return the hardiness zones of a lesson."""
+    (fact,) = lesson_of(f"## Range\n- hardiness zones: {bullet}\n").facts
+    return writer.value(fact).replace("\u00a0", " ")
+
+
+COLD = "coldest night of a usual year"
+EIGHT = length(f"zone 8: {COLD} −12.2 to −6.7 °C", "10 to 20 °F")
+
+
+@pytest.mark.parametrize(
+    ("written", "html"),
+    [("4–8", length(f"zones 4–8: {COLD} −34.4 to −6.7 °C", "−30 to 20 °F")),
+     ("USDA 8", EIGHT),
+     ("8 (usually, in shade)", f"usually {EIGHT} (in shade)"),
+     ("8, 13b", f"{EIGHT}{COMMA}{length(f'zone 13b: {COLD} 18.3 to 21.1 °C', '65 to 70 °F')}"),
+     ("8–14", "8–14"), ("<b>mild</b>", "&lt;b&gt;mild&lt;/b&gt;"), ("none", "none")],
+)  # fmt: skip
+def test_hardiness_zones_say_how_cold_they_are_in_both_scales(written: str, html: str) -> None:
+    assert zones(written) == html
+
+
+def test_the_cold_of_a_zone_stands_first_in_the_courses_own_units() -> None:
+    html = zones("8", Writer("imperial"))
+    assert html == length(f"zone 8: {COLD} 10 to 20 °F", "−12.2 to −6.7 °C")
+
+
 @pytest.mark.parametrize(
     ("bullet", "words"),
     [("petals: 5", "5"), ("petals: 4–6", "4–6"), ("petals: many", "many"),

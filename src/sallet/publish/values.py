@@ -1,4 +1,4 @@
-"""A fact's values as words on a page: terms that explain themselves, lengths in both systems."""
+"""A fact's values as words on a page: terms explain themselves, lengths and cold in both systems."""
 
 from __future__ import annotations
 
@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup, escape
 
-from sallet.lesson.value import Measure, StateRange
+from sallet.hardiness import zone_words
+from sallet.lesson.value import Measure, StateRange, Zones
 from sallet.measures import both_systems
 from sallet.study.glossary import anchor
 
@@ -39,7 +40,7 @@ class Writer:
 
     def _item(self, item: Item, subject: str, label: str) -> Markup:
         # What is not written anew keeps the adverb that stands in its own words.
-        own = [] if isinstance(item.value, StateRange | Measure) else item.text.split()
+        own = [] if isinstance(item.value, StateRange | Measure | Zones) else item.text.split()
         often = [q.words for q in item.qualifiers if q.kind == "frequency"]
         lead = "".join(f"{word} " for word in often if word not in own)
         where = ", ".join(q.words for q in item.qualifiers if q.kind != "frequency")
@@ -51,9 +52,14 @@ class Writer:
             ends = (term_button(end, subject, label) for end in item.value.ends)
             return Markup(" to ").join(ends)
         if isinstance(item.value, Measure):
-            own, other = both_systems(item.value, self.units_first)
-            return Markup('{} <span class="other-units">({})</span>').format(own, other)
+            return _both(*both_systems(item.value, self.units_first))
+        if isinstance(item.value, Zones):
+            return _both(*zone_words(item.value, self.units_first))
         return escape(item.text)
+
+
+def _both(own: str, other: str) -> Markup:
+    return Markup('{} <span class="other-units">({})</span>').format(own, other)
 
 
 def term_button(term: Term, subject: str, label: str) -> Markup:
