@@ -156,6 +156,15 @@ def test_neighbours_in_an_order_never_exclude_each_other() -> None:
     assert apart == []
 
 
+def test_no_answer_to_the_length_of_the_day_excludes_another() -> None:
+    """Many plants only flower sooner by it, and sorts of one kind differ. From memory."""
+    label = VOCABULARY.label("growing", "day length")
+    assert label is not None
+    assert {s.name: s.excludes for s in label.states} == {
+        "long-day": frozenset(), "short-day": frozenset(), "day-neutral": frozenset(),
+    }  # fmt: skip
+
+
 # ---- the files ----------------------------------------------------------------------------
 
 
