@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
 from sallet.findings import Severity
-from sallet.lesson.latin import letters_only, mended
+from sallet.lesson.family_names import STANDARD, is_family_name
+from sallet.lesson.latin import mended
 from sallet.source import Span
 
 if TYPE_CHECKING:
@@ -27,13 +28,6 @@ LOOKS_AT: Final = "lesson"
 GOOD = "---\nfamily: Apiaceae\n---\n"
 BAD = "---\nfamily: Umbelliferae\n---\n"
 
-_STANDARD: Final = {
-    "compositae": "Asteraceae", "cruciferae": "Brassicaceae", "gramineae": "Poaceae",
-    "guttiferae": "Clusiaceae", "labiatae": "Lamiaceae", "leguminosae": "Fabaceae",
-    "palmae": "Arecaceae", "umbelliferae": "Apiaceae", "papilionaceae": "Fabaceae",
-}  # fmt: skip
-_ENDING: Final = "aceae"
-
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
     """Yield the family's name where it is not the standard one."""
@@ -43,10 +37,10 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
         return
     span = _span(lesson, word)
     plain = mended(word)
-    if plain in _STANDARD:
-        message = f"`{word}` is an older name, expected `{_STANDARD[plain]}`"
-        yield Problem(span, message, f"write `{_STANDARD[plain]}`")
-    elif not letters_only(word) or not plain.endswith(_ENDING):
+    if plain in STANDARD:
+        message = f"`{word}` is an older name, expected `{STANDARD[plain]}`"
+        yield Problem(span, message, f"write `{STANDARD[plain]}`")
+    elif not is_family_name(word):
         message = f"`{word}` is no scientific name of a family, expected one ending in -aceae"
         yield Problem(span, message, "write the family as a flora does, such as `Apiaceae`")
     elif word != word.capitalize():
