@@ -48,6 +48,8 @@ class FieldFault:
     span: Span
     unknown: bool = False
     missing: bool = False
+    hint: str = ""
+    """What to do, where that can be told more exactly than from the key."""
 
 
 def read_fields(model: type[M], node: Node) -> tuple[M, list[FieldFault]]:

@@ -9,9 +9,12 @@ from typing import Any
 import jsonschema  # type: ignore[import-untyped]
 import pytest
 import yaml
+from hypothesis import given
+from hypothesis import strategies as st
 
-from sallet.course.model import Course, Place, Session
+from sallet.course.model import After, Course, Observation, Place, SeenOn, Session
 from sallet.course.reading import course_schema, read_course
+from sallet.course.series import Series
 from sallet.findings import Severity
 from sallet.source import Source
 
@@ -27,9 +30,14 @@ place:
   latitude: 54.4
   longitude: -2.6
   elevation: 150 m
+time zone: Europe/London
 language: en-GB
 lessons: ../lessons
 plants: [Ramsons, Elder]
+after:
+  Elder: Ramsons
+  Sweet cicely: [Hemlock, Ramsons]
+seen here: {ramsons flowers: 2 May 2026, elder flowers: [30 May, 2027-06-02]}
 units first: imperial
 emergency:
   - "999"
@@ -45,8 +53,13 @@ sessions:
     plants: [Ramsons]
     bring: [a hand lens, boots]
     notes: We fill no basket.
+    length: 90 min
+    holds: 3
   - date: 2027-03-06
     starts: 9:30
+  - first: 2027-03-05
+    every: week
+    count: 2
 """
 
 
@@ -74,10 +87,19 @@ def test_a_course_is_read_whole() -> None:
         lessons="../lessons",
         plants=("Ramsons", "Elder"),
         sessions=(
+            Session(date(2027, 3, 5), listed=2),
+            Session(date(2027, 3, 6), time(9, 30), listed=1),
+            Session(date(2027, 3, 12), listed=2),
             Session(date(2027, 4, 3), time(10), "Under the beeches", "by the pump", ("Ramsons",),
-                    ("a hand lens", "boots"), "We fill no basket."),
-            Session(date(2027, 3, 6), time(9, 30)),
+                    ("a hand lens", "boots"), "We fill no basket.", 90, 3),
         ),
+        series=(Series(date(2027, 3, 5), 7, 2, listed=2),),
+        after=(After("Elder", ("Ramsons",)), After("Sweet cicely", ("Hemlock", "Ramsons"))),
+        seen_here=(
+            Observation("ramsons flowers", (SeenOn(5, 2, 2026),)),
+            Observation("elder flowers", (SeenOn(5, 30), SeenOn(6, 2, 2027))),
+        ),
+        time_zone="Europe/London",
         units_first="imperial",
         emergency=("999", "111"),
         licence="CC BY-SA 4.0",
@@ -135,7 +157,7 @@ def test_a_date_is_year_month_and_day(words: str) -> None:
     """A bare number is no count of seconds since 1970."""
     text = f"sessions:\n  - date: {words}\n  - date: 2027-03-06\n"
     assert faults(text) == [("2:11", words, "a date such as 2027-03-06")]
-    assert course(text).sessions == (Session(date(2027, 3, 6)),)
+    assert course(text).sessions == (Session(date(2027, 3, 6), listed=1),)
 
 
 @pytest.mark.parametrize("words", ["10.30", "1030", "25:00", "9:5", "10:30Z", "noon"])
@@ -171,7 +193,7 @@ sessions:
         ("6:21", "halt", "one of `note`, `warn` or `stop`"),
         ("8:11", "tomorrow", "a date such as 2027-03-06"),
         ("9:13", "10", "a time such as 10:30"),
-        ("10:5", "", "a value"),
+        ("10:5", "", "a `date`, or `first`, `every` and `count`"),
         ("12:13", "", "a list"),
     ]
 
@@ -179,9 +201,28 @@ sessions:
 def test_what_is_unknown_and_what_is_missing_are_marked_so() -> None:
     found = course("titel: Hedge\nsessions:\n  - title: First\n")
     assert [(f.path, f.key, f.unknown, f.missing) for f in found.wrong] == [
-        (("sessions", 0, "date"), "date", False, True),
         (("titel",), "titel", True, False),
+        (("sessions", 0, "date"), "date", False, True),
     ]
+
+
+def test_far_too_many_meetings_are_none() -> None:
+    one = "  - {first: 2027-04-03, every: day, count: 400}\n"
+    assert len(course("sessions:\n" + 2 * one).sessions) == 800
+    assert (course("sessions:\n" + 3 * one).sessions, course("sessions:\n" + 3 * one).series) == (
+        (),
+        (),
+    )
+
+
+def test_a_bad_value_of_a_session_is_set_aside_alone() -> None:
+    text = "sessions:\n  - {date: 2027-03-06, holds: many, length: long, title: Woods}\n"
+    assert course(text).sessions == (Session(date(2027, 3, 6), title="Woods"),)
+
+
+def test_a_bad_item_of_another_list_moves_no_session() -> None:
+    text = "plants: [[Elder], Hazel]\nsessions:\n  - date: 2027-03-06\n"
+    assert [session.listed for session in course(text).sessions] == [0]
 
 
 def test_the_good_values_beside_the_faults_are_kept() -> None:
@@ -215,6 +256,32 @@ def test_a_value_is_found_in_the_text() -> None:
     ]  # fmt: skip
 
 
+VALUES = st.sampled_from(
+    ["", "2027-04-03", "2027-04-17", "9999-12-31", "week", "0 days", "3", "-3", "400", "2 h", "999 h",
+     "[2027-04-17, x]", "[]", "[[]]", "{a: b}", "{}", "Elder", "'10:00'", "29 February", "~"]
+)  # fmt: skip
+ENTRY = st.dictionaries(
+    st.sampled_from(["date", "first", "every", "count", "skip", "starts", "length", "holds",
+                     "plants", "bring", "title", "weather"]), VALUES)  # fmt: skip
+OTHERS = st.sampled_from(["after", "seen here", "time zone", "sessions", "place"])
+
+
+def mapping(entry: dict[str, str]) -> str:
+    """Return a mapping on one line."""
+    return "{" + ", ".join(f"{key}: {value}" for key, value in entry.items()) + "}"
+
+
+@given(st.lists(ENTRY, max_size=4), st.dictionaries(OTHERS, VALUES, max_size=2))
+def test_whatever_stands_in_a_list_of_sessions_it_is_read_in_order_or_told_as_a_fault(
+    entries: list[dict[str, str]], others: dict[str, str]
+) -> None:
+    lines = [f"{key}: {value}" for key, value in others.items() if key != "sessions"]
+    found = course("\n".join([*lines, "sessions:", *(f"  - {mapping(e)}" for e in entries)]))
+    assert [s.date for s in found.sessions] == sorted(s.date for s in found.sessions)
+    whole = {fault.path[1] for fault in found.wrong if fault.path[0] == "sessions"}
+    assert whole | {session.listed for session in found.sessions} == set(range(len(entries)))
+
+
 # ---- the schema for editors ---------------------------------------------------------------
 
 DEMO = Path(__file__).parents[2] / "demo_course" / "course.yml"
@@ -245,7 +312,7 @@ def test_the_schema_is_one_by_the_standard() -> None:
 
 def test_the_schema_has_no_words_that_the_standard_lacks() -> None:
     known = {"$defs", "$ref", "$schema", "additionalProperties", "anyOf", "default", "description",
-             "enum", "items", "maximum", "minimum", "pattern", "properties", "required", "title",
+             "enum", "items", "maximum", "minimum", "oneOf", "pattern", "properties", "required", "title",
              "type"}  # fmt: skip
     assert set(keywords(course_schema())) - known == set()
 
@@ -254,7 +321,12 @@ def keywords(schema: Any) -> list[str]:
     """Return every keyword that a schema uses, at any depth."""
     if not isinstance(schema, dict):
         return []
-    inner = [*schema.get("anyOf", ()), schema.get("items"), schema.get("additionalProperties")]
+    inner = [
+        *schema.get("anyOf", ()),
+        *schema.get("oneOf", ()),
+        schema.get("items"),
+        schema.get("additionalProperties"),
+    ]
     inner += [v for key in ("properties", "$defs") for v in schema.get(key, {}).values()]
     return [*schema, *(word for part in inner for word in keywords(part))]
 
@@ -286,3 +358,73 @@ sessions:
         ("$.sessions", "anyOf"),
         ("$['units first']", "anyOf"),
     ]
+
+
+WHOLE_SERIES = """\
+time zone: Europe/London
+after: {Sweet cicely: Hemlock, Elder: [Hemlock, Hazel]}
+seen here: {ramsons flowers: 2 May 2026, elder flowers: [30 May, 2027-06-02, June 3 2025]}
+sessions:
+  - first: 2027-04-03
+    every: 2 weeks
+    count: 12
+    skip: [2027-05-01]
+    length: 2 h 30 min
+    holds: 3
+  - {first: 2027-04-03, every: fortnight, count: 1, skip: 2027-05-01, date:}
+  - {date: 2027-04-03, length: 1.5 hours, holds: 0, plants: Elder, first:}
+"""
+
+
+def test_series_orders_and_days_seen_fit_the_schema_and_the_reader() -> None:
+    assert objections(WHOLE_SERIES) == []
+    assert faults(WHOLE_SERIES) == []
+
+
+@pytest.mark.parametrize(
+    "entry",
+    ["{title: no date}", "{first: 2027-04-03}", "{first: 2027-04-03, every: week}",
+     "{first: 2027-04-03, every: week, count: 3, date: 2027-04-03}",
+     "{first: 2027-04-03, every: week, count: 3, plants: [Elder]}",
+     "{date: 2027-04-03, skip: [2027-04-03]}", "{date: 2027-04-03, holds: many}",
+     "{date: 2027-04-03, holds: -1}", "{date: 2027-04-03, length: half a day}",
+     "{first: 2027-04-03, every: often, count: 3}", "{first: 2027-04-03, every: week, count: 0}",
+     "{first: 2027-04-03, every: week, count: 3, skip: [May Day]}"],
+)  # fmt: skip
+def test_the_schema_marks_each_entry_that_the_reader_refuses(entry: str) -> None:
+    text = f"sessions: [{entry}]\n"
+    assert objections(text) == [("$.sessions", "anyOf")]
+    assert len(faults(text)) >= 1
+
+
+@pytest.mark.parametrize(
+    "line", ["seen here: {ramsons flowers: soon}", "seen here: [ramsons]", "after: Hemlock"]
+)
+def test_the_schema_marks_orders_and_days_that_the_reader_refuses(line: str) -> None:
+    assert [why for _, why in objections(line)] == ["anyOf"]
+    assert len(faults(line)) == 1
+
+
+# ---- what teachers copy -------------------------------------------------------------------
+
+ROOT = Path(__file__).parents[2]
+
+
+def test_the_series_of_the_readme_is_read_as_it_says_there() -> None:
+    readme = (ROOT / "README.md").read_text("utf-8")
+    text = readme.split("```yaml\nsessions:")[1].split("```")[0]
+    found = course(f"sessions:{text}")
+    assert (objections(f"sessions:{text}"), found.wrong) == ([], ())
+    assert [(s.meets_at, s.plants) for s in found.sessions if s.date == date(2027, 5, 29)] == [
+        ("Beckfoot ford", ("Hemlock",))
+    ]
+    assert len(found.sessions) == 12
+    assert date(2027, 5, 1) not in {s.date for s in found.sessions}
+
+
+def test_the_examples_of_a_new_course_are_read_once_they_are_no_comments_any_more() -> None:
+    starter = (ROOT / "templates" / "starter" / "course.yml").read_text("utf-8")
+    text = starter.replace("{{ title }}", "Hedge").replace("\n#  ", "\n  ")
+    found = course(text)
+    assert (objections(text), found.wrong, found.broken) == ([], (), ())
+    assert (len(found.sessions), len(found.after), len(found.seen_here)) == (12, 1, 1)

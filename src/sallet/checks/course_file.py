@@ -39,7 +39,7 @@ def check(course: Course, bank: Bank) -> Iterator[Problem]:  # noqa: ARG001
 def _problem(fault: FieldFault) -> Problem:
     if fault.missing:
         message = f"`{fault.key}` is missing here, expected {fault.expected}"
-        return Problem(fault.span, message, f"write `{fault.key}: ` and its value")
+        return Problem(fault.span, message, fault.hint or f"write `{fault.key}: ` and its value")
     words = shown(fault.words) if fault.words else "what stands here"
     message = f"{words} does not fit `{fault.key}`, expected {fault.expected}"
-    return Problem(fault.span, message, f"change what stands behind `{fault.key}:`")
+    return Problem(fault.span, message, fault.hint or f"change what stands behind `{fault.key}:`")

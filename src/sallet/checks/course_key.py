@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
 from sallet.checks.words import did_you_mean, listed, shown
-from sallet.course.reading import CourseFields
+from sallet.course.keys import CourseFields
 from sallet.fields import nearest_key
 from sallet.findings import Severity
 

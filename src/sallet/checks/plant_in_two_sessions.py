@@ -9,9 +9,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
-from sallet.course.teaching import named_plants
+from sallet.course.teaching import named_plants, plant_key
 from sallet.findings import Severity
-from sallet.lesson.vocabulary import normal
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -42,8 +41,7 @@ def check(course: Course, bank: Bank) -> Iterator[Problem]:
     for plant in named_plants(course):
         if plant.session is None:
             continue
-        lesson = bank.find(plant.name)
-        key = lesson.slug if lesson else normal(plant.name)
+        key = plant_key(plant.name, bank)
         if key in first:
             day = course.sessions[first[key]].date
             message = f"`{plant.name}` is taught in the session of {day} already"

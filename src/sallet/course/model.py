@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from sallet.lesson.values.times import MONTHS
 from sallet.source import Source, Span
 from sallet.yamltext import Node
 
@@ -12,6 +13,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
     from datetime import date, time
 
+    from sallet.course.series import Series
     from sallet.fields import FieldFault
     from sallet.findings import Severity
     from sallet.units import System
@@ -41,6 +43,44 @@ class Session:
     bring: tuple[str, ...] = ()
     notes: str = ""
     """Markdown."""
+    minutes: int | None = None
+    """How long it lasts."""
+    holds: int | None = None
+    """How many plants it can hold; None for any number."""
+    listed: int = 0
+    """Which entry of the file's list tells of it, counted from 0: one with its date, or a series."""
+
+
+@dataclass(frozen=True)
+class After:
+    """A plant that is taught after some others; the names as written."""
+
+    plant: str
+    first: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class SeenOn:
+    """A date on which something was seen; the year may be left out."""
+
+    month: int
+    day: int
+    year: int | None = None
+
+    @property
+    def words(self) -> str:
+        """Return the date as `2 May 2026`."""
+        year = f" {self.year}" if self.year else ""
+        return f"{self.day} {MONTHS[self.month - 1]}{year}"
+
+
+@dataclass(frozen=True)
+class Observation:
+    """The first days on which a part of a plant was seen where the course meets."""
+
+    words: str
+    """The plant and its part as written: `ramsons flowers`."""
+    days: tuple[SeenOn, ...]
 
 
 @dataclass(frozen=True)
@@ -58,6 +98,13 @@ class Course:
     plants: tuple[str, ...] | None = None
     """The names as written; None for every lesson of the folder."""
     sessions: tuple[Session, ...] = ()
+    """In the order of their dates, on one day of their starts, then as they stand in the file."""
+    series: tuple[Series, ...] = ()
+    """Those of the sessions that come regularly, as the file tells them."""
+    after: tuple[After, ...] = ()
+    seen_here: tuple[Observation, ...] = ()
+    time_zone: str = ""
+    """A name of the IANA time zone database: `Europe/London`."""
     units_first: System = "metric"
     emergency: tuple[str, ...] = ()
     licence: str = ""

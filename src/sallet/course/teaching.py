@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from sallet.lesson.vocabulary import normal
+
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
@@ -33,23 +35,27 @@ def named_plants(course: Course) -> Iterator[NamedPlant]:
             yield NamedPlant(name, course.where("sessions", place, "plants", index), number)
 
 
+def ordered_plants(course: Course) -> Iterator[NamedPlant]:
+    """Yield the plants that the rules of order name; they are taught only if named elsewhere."""
+    rules = course.node.child("after")
+    for rule in course.after:
+        key = rules.key(rule.plant) if rules else None
+        yield NamedPlant(rule.plant, key.span if key else course.where("after", rule.plant))
+        for index, name in enumerate(rule.first):
+            yield NamedPlant(name, course.where("after", rule.plant, index))
+
+
 def placed_sessions(course: Course) -> Iterator[tuple[int, Session]]:
-    """Yield each session with its place in the file's list.
-
-    The two differ behind a session that has no date or no good one: it is not among the
-    course's sessions, but stands in the list all the same.
-    """
-    node = course.node.child("sessions")
-    listed = len(node.items or ()) if node else 0
-    kept = (place for place in range(listed) if not _is_dropped(course, place))
-    yield from zip(kept, course.sessions, strict=False)
+    """Yield each session with the place in the file's list of the entry that tells of it."""
+    for session in course.sessions:
+        yield session.listed, session
 
 
-def _is_dropped(course: Course, place: int) -> bool:
-    whole = ("sessions", place)
-    return any(
-        not fault.unknown and fault.path in {whole, (*whole, "date")} for fault in course.wrong
-    )
+def dated_sessions(course: Course) -> Iterator[tuple[int, Session]]:
+    """Yield the sessions that have an entry with their date, in the order of the file."""
+    series = {one.listed for one in course.series}
+    dated = ((place, s) for place, s in placed_sessions(course) if place not in series)
+    yield from sorted(dated, key=lambda placed: placed[0])
 
 
 def taught_lessons(course: Course, bank: Bank) -> tuple[Lesson, ...]:
@@ -58,3 +64,9 @@ def taught_lessons(course: Course, bank: Bank) -> tuple[Lesson, ...]:
         return bank.lessons
     found = (bank.find(plant.name) for plant in named_plants(course))
     return tuple({lesson.source.path: lesson for lesson in found if lesson}.values())
+
+
+def plant_key(name: str, bank: Bank) -> str:
+    """Return what tells a plant apart whichever of its names is written."""
+    lesson = bank.find(name)
+    return lesson.slug if lesson else normal(name)
