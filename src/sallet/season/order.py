@@ -2,46 +2,52 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
+
+from sallet.lesson.values.times import YEAR
+from sallet.season.move import SOUTHWARD
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from sallet.lesson.model import Lesson
     from sallet.lesson.value import Window
+    from sallet.season.here import PlantYear
 
     Rank = tuple[int, int, str]
 
-LAST = 366
+LAST: Final = YEAR + 1
 """After every day of the year: a plant with no window comes at the end."""
 
 
-def teaching_windows(lesson: Lesson) -> tuple[Window, ...]:
+def teaching_windows(year: PlantYear) -> tuple[Window, ...]:
     """Return the windows in which a plant is worth meeting.
 
     For food these are the windows of its edible parts, for a plant to keep away from all of
     its season.
     """
-    parts = [part.timing for part in lesson.edible_parts]
-    windows = [window for timing in parts for window in timing.windows]
-    return tuple(windows or [w for timing in lesson.season for w in timing.windows])
+    eaten = [window for row in year.eaten for window in row.windows]
+    return tuple(eaten or [window for row in year.seen for window in row.windows])
 
 
-def _rank(lesson: Lesson) -> Rank:
-    windows = teaching_windows(lesson)
+def in_season_order(years: Iterable[PlantYear]) -> tuple[PlantYear, ...]:
+    """Return plants by the first day on which each is worth meeting, then by name.
+
+    The year opens on 1 January, in the southern half of the earth on 2 July.
+    """
+    return tuple(sorted(years, key=_rank))
+
+
+def _rank(year: PlantYear) -> Rank:
+    opening = SOUTHWARD - 1 if year.move.southern_here else 0
+    runs = [_from(window, opening) for window in teaching_windows(year)]
     # A window that holds the turn of the year opens the year.
-    firsts = [1 if w.first > w.last else w.first for w in windows]
-    ends = [w.last for w in windows]
-    return min(firsts, default=LAST), min(ends, default=LAST), lesson.name.casefold()
+    firsts = [1 if first > last else first for first, last in runs]
+    ends = [last for _, last in runs]
+    return min(firsts, default=LAST), min(ends, default=LAST), year.lesson.name.casefold()
 
 
-def in_season_order(lessons: Iterable[Lesson]) -> tuple[Lesson, ...]:
-    """Return lessons by the first day on which each is worth meeting, then by name."""
-    return tuple(sorted(lessons, key=_rank))
-
-
-def in_season_on(lessons: Iterable[Lesson], day: int) -> tuple[Lesson, ...]:
-    """Return the lessons whose plants are worth meeting on a day of the year (1–365)."""
-    return tuple(
-        lesson for lesson in lessons if any(day in window for window in teaching_windows(lesson))
-    )
+def _from(window: Window, opening: int) -> tuple[int, int]:
+    """Return a window's ends as days from the opening of the year."""
+    if len(window.days) >= YEAR:
+        return 1, YEAR
+    return (window.first - opening - 1) % YEAR + 1, (window.last - opening - 1) % YEAR + 1

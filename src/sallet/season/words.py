@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
+from sallet.lesson.value import Window
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR, month_and_day
 
 if TYPE_CHECKING:
-    from sallet.lesson.value import Window
+    from sallet.lesson.value import Item
+    from sallet.season.here import Row, Stretch
 
 _STARTS: Final = {1: "early", 11: "mid", 21: "late"}
 _ENDS: Final = {10: "early", 20: "mid"}
+ABOUT: Final = "about"
+"""The word that stands before every estimate."""
 
 
 def window_words(window: Window) -> str:
@@ -45,3 +49,65 @@ def _end(month: int, day: int) -> str:
     if day == LENGTHS[month - 1]:
         return name
     return f"{_ENDS[day]} {name}" if day in _ENDS else f"{day} {name}"
+
+
+def about_words(window: Window) -> str:
+    """Return an estimated window no finer than lessons write: `late March to early June`."""
+    if len(window.days) >= YEAR:
+        return "all year"
+    first, last = third_of_month(window.first), third_of_month(window.last)
+    same = first == last and window.first <= window.last
+    return f"{ABOUT} {first}" if same else f"{ABOUT} {first} to {last}"
+
+
+def third_of_month(day: int) -> str:
+    """Return the part of the month in which a day of the year (1–365) lies: `mid May`."""
+    month, on = month_and_day(day)
+    third = next(word for last, word in ((10, "early"), (20, "mid"), (31, "late")) if on <= last)
+    return f"{third} {MONTHS[month - 1]}"
+
+
+def day_words(day: int) -> str:
+    """Return a day of the year as day and month: `2 May`."""
+    month, on = month_and_day(day)
+    return f"{on} {MONTHS[month - 1]}"
+
+
+def row_words(row: Row) -> str:
+    """Return when a part can be met here, with its qualifiers; as written where it is not read."""
+    here = (_with_qualifiers(_when(s, about=row.about), s.item) for s in row.stretches)
+    return ", ".join(here) or row.timing.text
+
+
+def lesson_words(row: Row) -> str:
+    """Return when a part can be met where the lesson was seen."""
+    there = (_with_qualifiers(_item_words(s.item), s.item) for s in row.stretches)
+    return ", ".join(there) or row.timing.text
+
+
+def seen_words(row: Row) -> str:
+    """Return when a part could be met where the lesson was seen; nothing if it is the same here."""
+    there = lesson_words(row)
+    return "" if there == row_words(row) else there
+
+
+def _with_qualifiers(words: str, item: Item) -> str:
+    where = [q.words for q in item.qualifiers if q.kind != "frequency"]
+    # Words that could not be read hold their adverb already.
+    often = [
+        q.words for q in item.qualifiers if q.kind == "frequency" and q.words not in words.split()
+    ]
+    tail = f" ({', '.join(where)})" if where else ""
+    return " ".join([*often, words]) + tail
+
+
+def _item_words(item: Item) -> str:
+    return window_words(item.value) if isinstance(item.value, Window) else item.text
+
+
+def _when(stretch: Stretch, *, about: bool) -> str:
+    if stretch.here is None:
+        return stretch.item.text
+    if stretch.observed:
+        return f"{day_words(stretch.here.first)} to {ABOUT} {third_of_month(stretch.here.last)}"
+    return about_words(stretch.here) if about else window_words(stretch.here)

@@ -1,0 +1,189 @@
+"""A plant's year where the course meets: the lesson's windows, moved or corrected."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil
+from typing import TYPE_CHECKING, Final, Literal
+
+from sallet.lesson.value import Window
+from sallet.lesson.values.times import YEAR
+from sallet.season.hopkins import Shift, shift_between, spot_of
+from sallet.season.move import Move, between, moved
+from sallet.season.observed import onset_here, with_observations
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from sallet.lesson.model import Lesson, Timing
+    from sallet.lesson.value import Item
+    from sallet.season.hopkins import Spot
+    from sallet.season.observed import Observed
+
+Kind = Literal["eaten", "seen", "harm"]
+"""What a row tells: a part to eat, what can be seen of food, what can be seen of a plant that harms."""
+
+SOFT_AT_LEAST: Final = 5
+"""Days by which every end is uncertain: half of `early`, `mid` or `late`, the finest step written."""
+SOFT_PER_DAY_MOVED: Final = 0.35
+"""Further days for each day moved: so far apart lie the Alps of the 1960s and those of our time
+(34 and 22 days for 1000 m; Vitasse and others 2018, PNAS 115: 1004)."""
+
+
+@dataclass(frozen=True)
+class Stretch:
+    """One of the times of a row."""
+
+    item: Item
+    """As the lesson tells it."""
+    here: Window | None = None
+    """Where the course meets; None where the lesson's words could not be read."""
+    soft: tuple[int, int] = (0, 0)
+    """By how many days its first and its last day are uncertain, either way."""
+    observed: Observed | None = None
+    """What was seen here, where the first day is no estimate but was seen."""
+
+    @property
+    def firm(self) -> Window | None:
+        """Return the days that the uncertain ends leave."""
+        if self.here is None:
+            return None
+        first, last = self.soft
+        return between(self.here.first + first, self.here.first + len(self.here.days) - 1 - last)
+
+    @property
+    def unsure(self) -> tuple[Window, ...]:
+        """Return the uncertain days at either end, before and behind the day that is told."""
+        if self.here is None:
+            return ()
+        start, (first, last) = self.here.first, self.soft
+        end = start + len(self.here.days) - 1
+        before = [between(start - first, start + first - 1)] if first else []
+        return (*before, between(end - last + 1, end + last)) if last else tuple(before)
+
+
+@dataclass(frozen=True)
+class Row:
+    """A part of the plant through the year."""
+
+    timing: Timing
+    kind: Kind
+    stretches: tuple[Stretch, ...]
+    about: bool = False
+    """Whether its days are estimates for another place than the lesson's."""
+
+    @property
+    def name(self) -> str:
+        """Return the part as the lesson names it."""
+        return self.timing.name
+
+    @property
+    def windows(self) -> tuple[Window, ...]:
+        """Return the windows where the course meets."""
+        return tuple(stretch.here for stretch in self.stretches if stretch.here)
+
+    def is_on(self, day: int) -> bool:
+        """Return whether it can be met on a day of the year (1–365)."""
+        return any(day in window for window in self.windows)
+
+    def is_sure_on(self, day: int) -> bool:
+        """Return whether it can be met on a day of which an estimate leaves no doubt."""
+        if not self.about:
+            return self.is_on(day)
+        return any(day in firm for stretch in self.stretches if (firm := stretch.firm))
+
+
+@dataclass(frozen=True)
+class PlantYear:
+    """The year of a plant where the course meets: what is eaten first, then what can be seen."""
+
+    lesson: Lesson
+    rows: tuple[Row, ...]
+    shift: Shift
+    """What the law gives."""
+    move: Move
+    """What is used: the law's shift, or what was seen here."""
+    observed: tuple[Observed, ...] = ()
+
+    @property
+    def is_estimate(self) -> bool:
+        """Whether its days are others than the lesson's."""
+        return not self.move.is_none
+
+    @property
+    def eaten(self) -> tuple[Row, ...]:
+        """Return the parts to eat."""
+        return tuple(row for row in self.rows if row.kind == "eaten")
+
+    @property
+    def seen(self) -> tuple[Row, ...]:
+        """Return what can be seen."""
+        return tuple(row for row in self.rows if row.kind != "eaten")
+
+    def can_be_seen(self, day: int) -> bool:
+        """Return whether any part of it can be seen on a day of the year."""
+        return any(row.is_on(day) for row in self.seen)
+
+    def may_be_seen(self, day: int) -> bool:
+        """Return whether it can be seen on a day, or nobody can say that it cannot.
+
+        So it is within the days by which a time is uncertain, and wherever none could be read.
+        """
+        stretches = [stretch for row in self.seen for stretch in row.stretches]
+        unsure = (
+            stretch.here is None or any(day in end for end in stretch.unsure)
+            for stretch in stretches
+        )
+        return self.can_be_seen(day) or not stretches or any(unsure)
+
+
+def plant_year(lesson: Lesson, here: Spot | None, observed: Sequence[Observed] = ()) -> PlantYear:
+    """Return a plant's year at a place; what was seen there takes the estimate's place."""
+    shift = shift_between(spot_of(lesson.front.seen_at), here)
+    move = with_observations(by_law(shift), observed)
+    return PlantYear(lesson, tuple(_rows(lesson, move, observed)), shift, move, tuple(observed))
+
+
+def by_law(shift: Shift) -> Move:
+    """Return how days move by a shift: spring by as much as it says, autumn the other way."""
+    origin, here = shift.origin, shift.here
+    return Move(
+        spring=shift.days,
+        autumn=-shift.days,
+        southern_origin=origin is not None and origin.is_southern,
+        southern_here=here is not None and here.is_southern,
+    )
+
+
+def _rows(lesson: Lesson, move: Move, observed: Sequence[Observed]) -> Iterator[Row]:
+    for part in lesson.edible_parts:
+        yield _row(part.timing, "eaten", move, ())
+    kind: Kind = "seen" if lesson.is_food else "harm"
+    for timing in lesson.season:
+        yield _row(timing, kind, move, [o for o in observed if o.timing is timing])
+
+
+def _row(timing: Timing, kind: Kind, move: Move, observed: Sequence[Observed]) -> Row:
+    stretches = tuple(_stretch(item, move, observed) for item in timing.items)
+    return Row(timing, kind, stretches, about=not move.is_none)
+
+
+def _stretch(item: Item, move: Move, observed: Sequence[Observed]) -> Stretch:
+    if not isinstance(item.value, Window):
+        return Stretch(item)
+    here = moved(item.value, move)
+    seen = next((o for o in observed if o.window == item.value), None)
+    if len(here.days) >= YEAR:
+        return Stretch(item, here)
+    soft = _soft(item.value, here, move)
+    if seen is None:
+        return Stretch(item, here, soft)
+    return Stretch(item, onset_here(here, seen.day), soft, seen)
+
+
+def _soft(window: Window, here: Window, move: Move) -> tuple[int, int]:
+    # Between its soft ends a window keeps at least a day that is certain.
+    most = (len(here.days) - 1) // 2
+    ends = (move.of(window.first), move.of(window.last))
+    first, last = (SOFT_AT_LEAST + ceil(SOFT_PER_DAY_MOVED * abs(days)) for days in ends)
+    return min(first, most), min(last, most)
