@@ -8,6 +8,7 @@ import re
 import subprocess
 import sys
 from dataclasses import dataclass
+from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
 import click
@@ -18,6 +19,7 @@ from sallet.checks import no_name, running, unknown_state
 from sallet.checks.catalogue import page_of, summary_of
 from sallet.course.reading import course_schema
 from sallet.lesson.front_matter import front_matter_schema
+from sallet.publish.writer import MARKER
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -81,6 +83,12 @@ def pages(home: Path) -> dict[str, bytes]:
     out = home / "site_out"
     files = (path for path in out.rglob("*") if path.is_file())
     return {path.relative_to(out).as_posix(): path.read_bytes() for path in files}
+
+
+def counted(home: Path) -> tuple[int, int]:
+    """Return how many pages and how many files the output folder holds, without its own list."""
+    names = [name for name in pages(home) if name != MARKER]
+    return sum(name.endswith(".html") for name in names), len(names)
 
 
 # ---- check --------------------------------------------------------------------------------
@@ -213,13 +221,15 @@ def test_the_schemas_for_editors_are_printed(
 
 
 def test_a_course_is_assembled_and_the_way_to_it_is_told(sallet: Sallet, home: Path) -> None:
-    assert sallet("assemble") == Run(0, """\
-8 pages in site_out: 9 files new, 0 changed, 0 as they were, 0 removed
+    run = sallet("assemble")
+    made, files = counted(home)
+    assert run == Run(0, f"""\
+{made} pages in site_out: {files} files new, 0 changed, 0 as they were, 0 removed
 open site_out/index.html
 """, "")  # fmt: skip
     assert (home / "site_out" / "plants" / "yew.html").is_file()
     assert sallet("assemble", "course.yml").out.startswith(
-        "8 pages in site_out: 0 files new, 0 changed, 9 as they were, 0 removed\n"
+        f"{made} pages in site_out: 0 files new, 0 changed, {files} as they were, 0 removed\n"
     )
 
 
@@ -229,9 +239,9 @@ def test_what_was_found_and_what_was_kept_is_told(sallet: Sallet, home: Path) ->
     (home / "site_out" / "CNAME").write_text("hedge.example")
     (home / "lessons" / "yew.md").unlink()
     run = sallet("assemble")
-    counted = run.out.split("\n")[0]
-    assert counted.startswith("8 pages in site_out: 0 files new, ")
-    assert counted.endswith(", 1 removed")
+    told = run.out.split("\n")[0]
+    assert told.startswith(f"{counted(home)[0]} pages in site_out: 0 files new, ")
+    assert told.endswith(", 1 removed")
     assert run.out.split("\n")[1:] == [
         "kept what sallet did not make: CNAME",
         "open site_out/index.html",
@@ -290,6 +300,136 @@ def test_links_that_lead_nowhere_are_told(sallet: Sallet, home: Path) -> None:
     assert not (home / "site_out").exists()
 
 
+# ---- plan ---------------------------------------------------------------------------------
+
+PLANNED = """title: Hedge
+place: {name: Askerby, latitude: 54.4, longitude: -2.6, elevation: 150 m}
+sessions: [{date: 2027-06-05}]
+"""
+ELDER = """---
+name: Elder
+seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
+---
+## Edible parts
+- flowers: June; boiled
+"""
+
+
+@pytest.fixture
+def walk(home: Path) -> Path:
+    """Return a working folder with a course that teaches elder in its one session."""
+    (home / "lessons" / "yew.md").unlink()
+    (home / "course.yml").write_text(PLANNED)
+    lay(home, "elder", ELDER)
+    return home
+
+
+@pytest.mark.usefixtures("walk")
+def test_a_course_is_planned(sallet: Sallet) -> None:
+    assert sallet("plan", "--on", "2027-06-12") == Run(0, """\
+Hedge · Askerby, 54.4° N, 2.6° W, 150 m above the sea
+As seen at 54.4° N, 2.6° W, 150 m above the sea.
+
+1 plant, 1 session
+Taught in season: 1 of 1 plant
+
+  1  Saturday 5 June 2027
+     1 plant
+   · Elder – to eat: flowers
+
+In season on Saturday 12 June 2027
+   · Elder – to eat: flowers
+""", "")  # fmt: skip
+
+
+@pytest.mark.usefixtures("walk")
+@pytest.mark.parametrize("spot", ["57.4,-2.6,150", "57.4, \u22122.6, 492 ft"])
+def test_a_course_is_planned_for_another_place_and_what_moves_is_told(
+    sallet: Sallet, spot: str
+) -> None:
+    run = sallet("plan", "--at", spot, "--on", "2027-06-12")
+    assert (run.code, run.err) == (0, "")
+    assert run.out.startswith("Hedge · 57.4° N, 2.6° W, 150 m above the sea\nEstimated from ")
+    assert "   ! Elder – not in season; nearest date Sunday 13 June 2027\n" in run.out
+    assert run.out.endswith("""
+How the year would move (where the course meets → at the other place)
+   · Elder
+       flowers to eat: June → about mid June to early July
+""")
+
+
+@pytest.mark.usefixtures("walk")
+def test_what_was_seen_where_the_course_meets_is_nothing_for_another_place(
+    sallet: Sallet, walk: Path
+) -> None:
+    lay(walk, "elder", f"{ELDER}## Season\n- flowers: June\n")
+    (walk / "course.yml").write_text(f"{PLANNED}seen here: {{Elder flowers: 5 June 2026}}\n")
+    assert "moved by what was seen here: flowers from 5 June 2026." in sallet("plan").out
+    away = sallet("plan", "--at", "54.4,-2.6,150").out
+    assert away.split("\n")[1] == "As seen at 54.4° N, 2.6° W, 150 m above the sea."
+    assert "flowers: 5 June to about early July → June\n" in away
+
+
+@pytest.mark.usefixtures("walk")
+def test_without_a_day_the_plan_looks_at_today(sallet: Sallet) -> None:
+    days = {datetime.now().astimezone().date()}
+    run = sallet("plan", "--json")
+    days.add(datetime.now().astimezone().date())  # midnight may pass between
+    assert json.loads(run.out)["today"]["date"] in {day.isoformat() for day in days}
+
+
+@pytest.mark.usefixtures("walk")
+def test_the_plan_for_programs(sallet: Sallet) -> None:
+    run = sallet("plan", "course.yml", "--json", "--on", "2027-06-12", "--at", "57.4,-2.6,150")
+    assert (run.code, run.err) == (0, "")
+    plan = json.loads(run.out)
+    assert plan["place"] == {"name": "", "latitude": 57.4, "longitude": -2.6, "elevation": 150}
+    assert plan["today"] == {"date": "2027-06-12", "in season": [], "to keep away from": []}
+
+
+@pytest.mark.parametrize("form", [[], ["--json"]])
+def test_a_course_with_faults_that_stop_is_planned_and_they_are_told(
+    sallet: Sallet, walk: Path, form: list[str]
+) -> None:
+    lay(walk, "ash", STOPPED)
+    run = sallet("plan", *form)
+    assert run.code == 0
+    assert "Elder" in run.out
+    assert run.err == "\n1 stop (to mend before publishing); `sallet check` tells what is wrong\n"
+
+
+@pytest.mark.usefixtures("walk")
+@pytest.mark.parametrize(
+    ("arguments", "message"),
+    [(["--at", "north"],
+      "'--at': expected degrees north, degrees east and the height, such as 57.4,-2.6,450"),
+     (["--at", "91,0"], "'--at': 91 is no latitude, expected -90 to 90"),
+     (["--at", "1,200"], "'--at': 200 is no longitude, expected -180 to 180"),
+     (["--at", "1,2,high"], "'--at': expected a height such as `180 m` or `590 ft`"),
+     (["--at", "1,2,9001"], "'--at': 9001 is no height above the sea, expected -450 to 9000 m"),
+     (["--on", "12 June"], "'--on': '12 June' does not match the format '%Y-%m-%d'.")],
+)  # fmt: skip
+def test_a_place_or_a_day_that_cannot_be_read_is_wrong_usage(
+    sallet: Sallet, arguments: list[str], message: str
+) -> None:
+    run = sallet("plan", *arguments)
+    assert (run.code, run.out) == (2, "")
+    assert run.err.split("\n")[-2] == f"Error: Invalid value for {message}"
+
+
+@pytest.mark.parametrize(
+    ("columns", "widest"), [("60", 60), ("1", 40), ("300", 100)],
+)  # fmt: skip
+@pytest.mark.usefixtures("walk")
+def test_on_a_terminal_the_plan_is_as_wide_as_that_within_reason(
+    sallet: Sallet, monkeypatch: pytest.MonkeyPatch, columns: str, widest: int
+) -> None:
+    monkeypatch.setenv("COLUMNS", columns)
+    monkeypatch.setattr(cli, "_terminal", lambda: True)
+    lines = sallet("plan", "--at", "57.4,-2.6,450").out.split("\n")
+    assert widest - 12 < max(map(len, lines)) <= widest
+
+
 # ---- start, draft -------------------------------------------------------------------------
 
 
@@ -335,6 +475,7 @@ def test_nothing_is_written_over(sallet: Sallet, home: Path) -> None:
      (["explain", "margin", "--json"],
       "Error: a JSON Schema is there for `course.yml` and for `lesson`"),
      (["assemble", "lessons"], "Error: `lessons` is no course; expected a folder with a course.yml"),
+     (["plan", "lessons"], "Error: `lessons` is no course; expected a folder with a course.yml"),
      (["draft"], "Error: Missing argument 'NAME'."),
      (["start"], "Error: Missing argument 'FOLDER'.")],
 )  # fmt: skip
@@ -347,7 +488,7 @@ def test_wrong_usage_is_exit_code_2_and_a_sentence(
     assert run.err.split("\n")[-2] == message
 
 
-@pytest.mark.parametrize("command", ["check", "assemble"])
+@pytest.mark.parametrize("command", ["check", "assemble", "plan"])
 @pytest.mark.parametrize(
     ("path", "message"),
     [("nowhere", "there is no `nowhere`; expected a course folder or a lesson file"),
@@ -369,7 +510,9 @@ def test_help_and_version_are_no_failure(sallet: Sallet, arguments: list[str]) -
 
 def test_every_command_says_what_it_is_for(sallet: Sallet) -> None:
     listed = re.findall(r"^  ([a-z]+)  +(\S.*)$", sallet("--help").out, re.MULTILINE)
-    assert {"assemble", "check", "draft", "explain", "start"} <= {name for name, _ in listed}
+    assert {"assemble", "check", "draft", "explain", "plan", "start"} <= {
+        name for name, _ in listed
+    }
     assert all(words.endswith(".") for _, words in listed)
 
 
@@ -398,7 +541,7 @@ def test_a_disk_that_refuses_without_a_file_is_told(
 
 
 @pytest.mark.parametrize("fault", [ValueError("seven"), KeyError("x"), RecursionError("deep")])
-@pytest.mark.parametrize("command", ["check", "assemble"])
+@pytest.mark.parametrize("command", ["check", "assemble", "plan"])
 @pytest.mark.usefixtures("home")
 def test_a_fault_of_our_own_is_a_sentence_and_no_traceback(
     sallet: Sallet, monkeypatch: pytest.MonkeyPatch, command: str,

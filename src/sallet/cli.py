@@ -7,8 +7,11 @@ from __future__ import annotations
 
 import io
 import json
+import shutil
 import sys
 import traceback
+from dataclasses import replace
+from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
@@ -31,16 +34,26 @@ from sallet.folder import (
 )
 from sallet.lesson.front_matter import front_matter_schema
 from sallet.lesson.vocabulary_file import load_vocabulary
+from sallet.plan_data import plan_json
+from sallet.plan_text import moved_text, plan_text
 from sallet.publish.assembling import LinksLost, assemble, output_folder
 from sallet.publish.writer import NotOurs, Written
+from sallet.season.planning import make_plan
+from sallet.season.spots import place_at
 from sallet.starting import InTheWay, new_course, new_lesson, write_new
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from sallet.course.model import Course, Place
+
 CLEAN: Final = 0
 STOPPED: Final = 1
 USAGE: Final = 2
+
+_NARROWEST: Final = 40
+_WIDEST: Final = 100
+"""Columns to which text is set on a terminal; into a file or a pipe always the most."""
 
 _HERE = click.Path(path_type=Path)
 
@@ -81,6 +94,10 @@ def _formatted(findings: list[Finding], folder: Folder, form: str) -> str:
 
 
 def _colour() -> bool:
+    return _terminal()
+
+
+def _terminal() -> bool:
     return sys.stdout.isatty()
 
 
@@ -123,6 +140,65 @@ def _print_schema(words: str) -> None:
     click.echo(json.dumps(schemas[words](), indent=2, ensure_ascii=False))
 
 
+def _place(context: click.Context, option: click.Parameter, words: str | None) -> Place | None:
+    if words is None:
+        return None
+    try:
+        return place_at(words)
+    except ValueError as error:
+        raise click.BadParameter(str(error), context, option) from error
+
+
+@commands.command(short_help="Plan the sessions by the season.")
+@click.argument("path", type=_HERE, default=".")
+@click.option(
+    "--at",
+    "at",
+    callback=_place,
+    metavar="LAT,LON,ELEV",
+    help="Plan for another place, such as 57.4,-2.6,450 (degrees north, degrees east, metres), "
+    "and show how the year moves.",
+)
+@click.option(
+    "--on",
+    "on",
+    type=click.DateTime(["%Y-%m-%d"]),
+    metavar="YYYY-MM-DD",
+    help="A day to look at instead of today.",
+)
+@click.option("--json", "as_data", is_flag=True, help="For programs.")
+def plan(path: Path, at: Place | None, on: datetime | None, *, as_data: bool) -> None:
+    """Show which plant is taught in which session and why, and what is in season today."""
+    folder, course = _course_at(path)
+    today = on.date() if on else datetime.now().astimezone().date()
+    here = make_plan(course, folder.bank, folder.lessons)
+    there = replace(course, place=at, seen_here=()) if at else course
+    shown = make_plan(there, folder.bank, folder.lessons) if at else here
+    if as_data:
+        click.echo(plan_json(shown, there, today))
+    else:
+        click.echo(plan_text(shown, there, today, _width()))
+        if at:
+            click.echo(f"\n{moved_text(here, shown, _width())}")
+    stops = stopping(folder.findings())
+    if stops:
+        click.echo(f"\n{summary(stops)}; `sallet check` tells what is wrong", err=True)
+
+
+def _width() -> int:
+    if not _terminal():
+        return _WIDEST
+    return max(_NARROWEST, min(_WIDEST, shutil.get_terminal_size().columns))
+
+
+def _course_at(path: Path) -> tuple[Folder, Course]:
+    folder = read_path(path, load_vocabulary())
+    if folder.course is None:
+        message = f"`{path}` is no course; expected a folder with a course.yml"
+        raise click.UsageError(message)
+    return folder, folder.course
+
+
 @commands.command("assemble", short_help="Make the pages of a course.")
 @click.argument("path", type=_HERE, default=".")
 @click.option("--draft", is_flag=True, help="Assemble in spite of faults; every page says DRAFT.")
@@ -131,10 +207,7 @@ def assemble_course(path: Path, *, draft: bool) -> None:
 
     A lesson with a fault that stops leaves the old pages as they are.
     """
-    folder = read_path(path, load_vocabulary())
-    if folder.course is None:
-        message = f"`{path}` is no course; expected a folder with a course.yml"
-        raise click.UsageError(message)
+    folder, course = _course_at(path)
     findings = folder.findings()
     stops = stopping(findings)
     if stops and not draft:
@@ -142,8 +215,8 @@ def assemble_course(path: Path, *, draft: bool) -> None:
         click.echo("\nNothing was assembled, and the old pages are as they were.", err=True)
         sys.exit(STOPPED)
     # A course without a fault that stops is no draft, whatever was asked.
-    written = assemble(folder, folder.course, findings, draft=bool(stops))
-    click.echo(_told(written, findings, output_folder(folder, folder.course)))
+    written = assemble(folder, course, findings, draft=bool(stops))
+    click.echo(_told(written, findings, output_folder(folder, course)))
 
 
 def _told(written: Written, findings: list[Finding], target: Path) -> str:
