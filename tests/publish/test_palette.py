@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final
 import pytest
 from PIL import ImageColor
 
-from sallet.publish.palette import DARK, LIGHT, PAIRS, contrast
+from sallet.publish.palette import DARK, LIGHT, MARKED, OKABE_ITO, PAIRS, contrast
 from sallet.publish.templates import site_templates
 
 if TYPE_CHECKING:
@@ -99,6 +99,31 @@ def test_words_need_four_and_a_half_to_one_and_shapes_three() -> None:
 def test_light_and_dark_have_the_same_colours_and_each_is_in_a_pair() -> None:
     assert set(LIGHT) == set(DARK) == {name for a, b, _ in PAIRS for name in (a, b)}
     assert len(PAIRS) == len({(a, b) for a, b, _ in PAIRS})
+
+
+@pytest.mark.parametrize(
+    ("name", "red", "green", "blue"),
+    [("black", 0, 0, 0), ("orange", 230, 159, 0), ("sky blue", 86, 180, 233),
+     ("bluish green", 0, 158, 115), ("yellow", 240, 228, 66), ("blue", 0, 114, 178),
+     ("vermillion", 213, 94, 0), ("reddish purple", 204, 121, 167)],
+)  # fmt: skip
+def test_the_colours_of_the_map_are_as_published(
+    name: str, red: int, green: int, blue: int
+) -> None:
+    """Source: Okabe and Ito 2008, Color Universal Design, the palette's RGB values."""
+    assert OKABE_ITO[name] == f"#{red:02x}{green:02x}{blue:02x}"
+    assert len(OKABE_ITO) == 8
+
+
+def test_the_marks_of_every_pattern_are_seen_on_its_colour() -> None:
+    """Source: WCAG 2.2, 1.4.11."""
+    assert {ground for _, ground, _ in MARKED} == set(OKABE_ITO) - {"black"}
+    low = {
+        ground: contrast(OKABE_ITO[mark], OKABE_ITO[ground])
+        for mark, ground, least in MARKED
+        if contrast(OKABE_ITO[mark], OKABE_ITO[ground]) < least
+    }
+    assert low == {}
 
 
 def test_the_style_sheet_holds_both_papers() -> None:

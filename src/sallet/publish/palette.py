@@ -34,6 +34,20 @@ DARK: Final = {
     "iron-wash": "#3a211a",
     "link": "#a9c4e2",
 }
+OKABE_ITO: Final = {
+    "black": "#000000",
+    "orange": "#e69f00",
+    "sky blue": "#56b4e9",
+    "bluish green": "#009e73",
+    "yellow": "#f0e442",
+    "blue": "#0072b2",
+    "vermillion": "#d55e00",
+    "reddish purple": "#cc79a7",
+}
+"""Colours that those who see few colours still tell apart (Okabe and Ito 2008, Color Universal Design).
+
+They fill the bars of the season map, the same on light and on dark paper.
+"""
 WORDS: Final = 4.5
 SHAPES: Final = 3.0
 PAIRS: Final[tuple[tuple[str, str, float], ...]] = (
@@ -66,6 +80,10 @@ PAIRS: Final[tuple[tuple[str, str, float], ...]] = (
     ("hairline", "mount", SHAPES),
     ("hairline", "label", SHAPES),
 )
+MARKED: Final[tuple[tuple[str, str, float], ...]] = tuple(
+    ("black", name, SHAPES) for name in OKABE_ITO if name != "black"
+)
+"""The marks of a pattern and the colours that they stand on."""
 
 
 def contrast(one: str, other: str) -> float:
