@@ -77,12 +77,23 @@ def test_a_course_becomes_pages_a_style_sheet_and_copies_of_its_photographs(home
     found = files_in(home / "out")
     pictures = [path for path in found if path.startswith("pictures/")]
     assert sorted(found) == sorted([
-        "index.html", "syllabus.html", "season.html", "look-alikes.html", "words.html",
-        "sources.html", "safety.html", "plants/ramsons.html", "plants/yew.html", "style.css",
-        "made-by-sallet.json", *pictures,
+        "index.html", "syllabus.html", "season.html", "poster.html", "look-alikes.html",
+        "families.html", "words.html", "sources.html", "safety.html", "plants/ramsons.html",
+        "plants/yew.html", "style.css", "season.js", "made-by-sallet.json", *pictures,
     ])  # fmt: skip
     assert [p.split("-")[-1] for p in pictures] == ["480.jpg", "480.webp", "600.jpg", "600.webp"]
     assert told == Written(tuple(sorted(set(found) - {"made-by-sallet.json"})), (), (), (), ())
+
+
+def test_a_calendar_keeps_the_line_ends_of_its_standard(home: Path) -> None:
+    """CR LF, whatever the machine writes (RFC 5545, 3.1)."""
+    with (home / "course.yml").open("a") as course:
+        course.write("sessions:\n  - {date: 2027-04-03, starts: '10:00'}\n")
+    assembled(home)
+    data = (home / "out" / "sessions.ics").read_bytes()
+    assert data.startswith(b"BEGIN:VCALENDAR\r\n")
+    assert data.count(b"\n") == data.count(b"\r\n")
+    assert b"\r\r" not in data
 
 
 def test_a_photograph_that_is_not_at_hand_is_left_out(home: Path) -> None:
@@ -152,7 +163,7 @@ def test_a_draft_is_stamped_on_every_page(home: Path, draft: bool) -> None:  # n
     assembled(home, draft=draft)
     pages = {path: data for path, data in files_in(home / "out").items() if path.endswith("html")}
     stamped = [path for path, data in pages.items() if "Draft." in seen(data.decode()).text]
-    assert len(pages) == 9
+    assert len(pages) == 11
     assert stamped == (sorted(pages) if draft else [])
 
 

@@ -14,9 +14,12 @@ from jinja2 import UndefinedError
 from helpers.courses import Seen, pages_of, seen, site_of
 from helpers.workshop import lesson_of
 from sallet.publish import pages
+from sallet.publish.briefing import STANDING
+from sallet.publish.dangers import DANGERS, danger_of
 from sallet.publish.links import lost_links
-from sallet.publish.pages import DANGERS, NAVIGATION, Page, build_pages, danger_of
+from sallet.publish.pages import NAVIGATION, Page, build_pages
 from sallet.publish.templates import site_templates
+from sallet.season.reasons import LAW
 
 HERE = Path(__file__).parent
 
@@ -53,16 +56,17 @@ each_page = pytest.mark.parametrize("page", PAGES.values(), ids=PAGES)
 
 def test_a_course_has_these_pages() -> None:
     named = [path for path, _ in NAVIGATION]
-    assert sorted(TEXTS) == sorted(
-        [*named, "plants/everything.html", "plants/yew.html", "style.css"]
-    )
+    assert sorted(TEXTS) == sorted([
+        *named, "poster.html", "plants/everything.html", "plants/yew.html", "style.css",
+        "season.js", "sessions.ics", "harvest.ics",
+    ])  # fmt: skip
 
 
 def test_a_course_without_lessons_has_its_pages_too() -> None:
-    assert sorted(EMPTY) == sorted(path for path, _ in NAVIGATION)
+    assert sorted(EMPTY) == sorted(["poster.html", *(path for path, _ in NAVIGATION)])
 
 
-@each_page
+@pytest.mark.parametrize("page", [p for path, p in PAGES.items() if path != "poster.html"])
 def test_every_page_leads_to_the_others_and_says_which_it_is(page: Seen) -> None:
     led = {link.attributes["href"].removeprefix("../") for link in page.all("a")}
     assert {path for path, _ in NAVIGATION} - led == set()
@@ -78,8 +82,13 @@ def test_a_page_of_the_navigation_is_marked_in_it() -> None:
 
 def test_no_link_of_a_page_leads_nowhere() -> None:
     made = [Page(path, text) for path, text in TEXTS.items()]
-    files = ["style.css", *(s for s in re.findall(r"pictures/[\w.-]+", "".join(TEXTS.values())))]
-    assert list(lost_links(made, files)) == []
+    pictures = re.findall(r"pictures/[\w.-]+", "".join(TEXTS.values()))
+    assert list(lost_links(made, [*TEXTS, *pictures])) == []
+
+
+def test_the_sheet_for_the_wall_is_found_from_the_season_and_leads_back() -> None:
+    assert "poster.html" in [a.attributes["href"] for a in PAGES["season.html"].all("a")]
+    assert [a.attributes["href"] for a in PAGES["poster.html"].all("a")] == ["season.html"]
 
 
 # ---- nothing lost, nothing let in ---------------------------------------------------------
@@ -90,7 +99,7 @@ def test_every_word_of_a_lesson_and_of_its_course_is_on_a_page() -> None:
     text = " ".join(page.text for page in PAGES.values())
     lost = [number for number in range(1, LAST + 1) if hostile(number) not in text]
     assert lost == []
-    assert LAST > 110
+    assert LAST > 120
 
 
 def test_every_word_of_a_lesson_is_on_the_plants_own_page() -> None:
@@ -236,6 +245,192 @@ def test_no_danger_is_told_by_a_shape_or_a_word_alone() -> None:
     assert len({shape for shape, _ in DANGERS.values()}) == len(DANGERS) - 1  # as for poison
     assert DANGERS["unknown"][0] == DANGERS["poisonous"][0]
     assert all(words for _, words in DANGERS.values())
+
+
+# ---- the year where the course meets ------------------------------------------------------
+
+RAMSONS = """---
+name: Ramsons
+seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
+---
+## Season
+- leaves: late February to mid June
+- bulbs: all year
+
+## Edible parts
+- leaves: March to May; raw
+- bulbs: all year; cooked
+
+## Look-alikes
+### Lily
+Two leaves.[^f] See [who](#cautions), [hemlock](hemlock.md#cautions).[^memory]
+- danger: poisonous
+
+### Few-flowered garlic
+Narrow leaves.
+- danger: harmless
+
+## Cautions
+- skin: a rash, see [what](#look-alikes).[^f]
+- mixed picking: leaf by leaf.
+- pregnancy: not in large amounts.
+
+[^f]: A flora.
+[^memory]: From memory.
+"""
+HEMLOCK = """---
+name: Hemlock
+taught as: look-alike
+danger: deadly
+---
+## Season
+- leaves: April to August
+
+## Look-alikes
+### Ramsons
+White flowers too.
+
+## Cautions
+- all parts: every part is deadly.
+"""
+WALKS = """
+title: Walks
+plants: [ramsons, hemlock]
+place: {name: Askerby, latitude: LATITUDE, longitude: -2.6, elevation: 150 m}
+emergency: Ring 999 at once
+sessions:
+  - {date: 2027-04-17, starts: "10:00", length: 2 h, plants: [Hemlock, Ramsons], title: Leaves}
+  - {date: 2027-08-07, plants: [Ramsons], title: Late}
+"""
+LESSONS = {"ramsons.md": RAMSONS, "hemlock.md": HEMLOCK}
+HOME = pages_of({"course.yml": WALKS.replace("LATITUDE", "54.4"), **LESSONS})
+NORTH = pages_of({"course.yml": WALKS.replace("LATITUDE", "57.4"), **LESSONS})
+"""Three degrees further north: 12 days by Hopkins' law, 4 for each degree of latitude."""
+ESTIMATES = ("about mid March", "stimate", "where it was seen", "Hopkins")
+
+
+def between(text: str, start: str, end: str) -> Seen:
+    """Return a part of a page, taken apart."""
+    first = text.index(start)
+    return seen(text[first : text.index(end, first)])
+
+
+def test_elsewhere_a_plants_page_says_about_when_why_and_by_how_many_days() -> None:
+    page = seen(NORTH["plants/ramsons.html"]).text
+    year = between(NORTH["plants/ramsons.html"], 'id="year"', "</section>").text
+    eaten = between(NORTH["plants/ramsons.html"], 'id="eaten"', 'id="removed"').text
+    assert "Estimated from what was seen at 54.4° N, 2.6° W, 150 m above the sea" in year
+    assert "spring about 12 days later, autumn about 12 days earlier" in year
+    assert "(+12.0 days for 3.0° of latitude nearer the pole)" in year
+    assert LAW in year
+    assert "about early March to early July (where it was seen: late February to mid June)" in year
+    assert "leaves about mid March to mid June: raw where it was seen: March to May" in eaten
+    assert [words for words in ESTIMATES if words not in page] == []
+
+
+def test_at_the_lessons_own_place_a_page_says_nothing_of_estimates() -> None:
+    for path in ("plants/ramsons.html", "syllabus.html", "index.html"):
+        page = seen(HOME[path]).text
+        assert [words for words in ESTIMATES if words in page] == []
+    assert (
+        "As seen at 54.4° N, 2.6° W, 150 m above the sea." in seen(HOME["plants/ramsons.html"]).text
+    )
+
+
+def test_elsewhere_the_syllabus_says_that_its_dates_are_estimates() -> None:
+    page = seen(NORTH["syllabus.html"]).text
+    assert "Dates are estimates for Askerby; the season page says why." in page
+    assert "leaves: about mid March to mid June" in page
+
+
+# ---- sessions -----------------------------------------------------------------------------
+
+FIRST = between(HOME["syllabus.html"], 'id="session-1"', 'id="session-2"').text
+BRIEFING = between(HOME["syllabus.html"], 'id="briefing-1"', "</section>")
+
+
+def test_what_is_told_before_every_walk_stands_above_the_sessions() -> None:
+    told = between(HOME["syllabus.html"], 'id="standing"', "</section>").text
+    assert [line for line in (*STANDING, "Ring 999 at once") if line not in told] == []
+
+
+def test_a_session_says_when_it_begins_and_ends() -> None:
+    assert "Saturday 17 April 2027, 10:00–12:00" in FIRST
+
+
+def test_each_plant_of_the_day_has_its_stage() -> None:
+    assert "Ramsons ❧ food leaves to eat, bulbs to eat" in FIRST
+    assert "Hemlock ▲▲ deadly leaves taken for Ramsons" in FIRST
+
+
+def test_a_plant_of_which_its_lesson_tells_nothing_is_not_said_to_be_gone() -> None:
+    course = WALKS.replace("LATITUDE", "54.4").replace("2027-08-07, plants: [Ramsons]",
+                                                        "2027-10-02, plants: [Hemlock]")  # fmt: skip
+    page = seen(pages_of({"course.yml": course, **LESSONS})["syllabus.html"]).text
+    assert "its lesson tells of no part on this day" in page
+    assert "not in season to teach; nearest date 31 May" in page
+
+
+def test_the_briefing_names_the_grave_look_alikes_and_says_the_outdoor_cautions() -> None:
+    assert "Ramsons: not Lily ▲ poisonous" in BRIEFING.text
+    assert "Few-flowered" not in BRIEFING.text
+    assert "Hemlock: all partsevery part is deadly." in BRIEFING.text
+    assert "Ramsons: skina rash, see what." in BRIEFING.text
+    assert "Ramsons: mixed pickingleaf by leaf." in BRIEFING.text
+    assert "pregnancy" not in BRIEFING.text
+
+
+def test_nobody_is_told_of_tasting_a_plant_that_harms() -> None:
+    assert BRIEFING.text.endswith(
+        "Before anyone tastes: read out all cautions of the plant, Ramsons."
+    )
+
+
+def test_every_briefing_has_a_name_of_its_own() -> None:
+    """Else those who hear the page cannot tell one session's from another's."""
+    named = re.findall(
+        r'<section class="briefing" aria-labelledby="([^"]+)"', HOME["syllabus.html"]
+    )
+    assert named == ["briefing-1 session-1", "briefing-2 session-2"]
+
+
+def test_the_briefing_leads_to_the_plants_own_pages() -> None:
+    assert [a.attributes["href"] for a in BRIEFING.all("a")] == [
+        "plants/ramsons.html#double-lily", "plants/ramsons.html#apart",
+        "plants/ramsons.html#source-1", "plants/ramsons.html#cautions",
+    ]  # fmt: skip
+
+
+def test_what_is_to_be_read_for_the_next_session_is_told() -> None:
+    assert "Read for next time: Ramsons" in FIRST
+    assert seen(HOME["syllabus.html"]).text.count("Read for next time") == 1
+
+
+def test_both_calendars_are_linked_and_what_is_in_neither_is_named() -> None:
+    page = seen(HOME["syllabus.html"])
+    led = [a.attributes["href"] for a in page.all("a")]
+    assert [path for path in led if path.endswith(".ics")] == ["sessions.ics", "harvest.ics"]
+    assert "In no calendar, because it can be gathered all year: Ramsons (bulbs)." in page.text
+
+
+def test_a_calendar_that_is_not_made_is_not_linked() -> None:
+    course = "plants: [hemlock]\nsessions:\n  - date: 2027-04-17\n"
+    made = pages_of({"course.yml": course, **LESSONS})
+    assert [path for path in made if path.endswith(".ics")] == ["sessions.ics"]
+    assert "harvest.ics" not in made["syllabus.html"]
+
+
+@pytest.mark.parametrize("made", [HOME, NORTH], ids=["home", "north"])
+def test_words_set_on_another_page_than_their_plants_lose_no_link(made: dict[str, str]) -> None:
+    """On the sessions' page a caution, on that of look-alikes what tells one apart."""
+    pages_made = [Page(path, text) for path, text in made.items()]
+    assert list(lost_links(pages_made, made)) == []
+    told = between(made["look-alikes.html"], 'class="doubles"', "</ul>")
+    assert [a.attributes["href"] for a in told.all("a")][1:] == [
+        "plants/ramsons.html#source-1", "plants/ramsons.html#cautions",
+        "plants/hemlock.html#cautions", "plants/ramsons.html#source-memory",
+        "plants/ramsons.html#double-few-flowered-garlic",
+    ]  # fmt: skip
 
 
 # ---- how pages are built ------------------------------------------------------------------

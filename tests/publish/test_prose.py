@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from sallet.publish.prose import Scribe
@@ -116,6 +118,27 @@ def test_what_is_from_memory_says_so() -> None:
     assert SCRIBE.line("Round.[^memory]") == (
         'Round.<sup class="cite"><a href="#source-memory"><span aria-hidden="true">[m]</span>'
         '<span class="unseen">from memory, not yet checked</span></a></sup>'
+    )
+
+
+def test_on_another_page_the_marks_lead_to_the_plants_own() -> None:
+    scribe = Scribe({"vic": 1}, "plants/", PLACES, here="ramsons", page="plants/ramsons.html")
+    html = scribe.text("Round.[^vic][^memory] See [leaves](#leaves) and [elder](elder.md#season).")
+    assert re.findall(r'href="([^"]+)"', html) == [
+        "plants/ramsons.html#source-1", "plants/ramsons.html#source-memory",
+        "plants/ramsons.html#organs", "plants/elder.html#year",
+    ]  # fmt: skip
+
+
+def test_on_another_page_a_heading_that_has_no_place_is_the_plants_page() -> None:
+    scribe = Scribe(plants="plants/", places=PLACES, here="ramsons", page="plants/ramsons.html")
+    assert scribe.line("[it](#nowhere)") == '<a href="plants/ramsons.html#sheet">it</a>'
+
+
+def test_where_there_is_no_list_of_sources_memory_leads_nowhere() -> None:
+    assert Scribe().line("Round.[^memory]") == (
+        'Round.<sup class="cite"><span aria-hidden="true">[m]</span>'
+        '<span class="unseen">from memory, not yet checked</span></sup>'
     )
 
 

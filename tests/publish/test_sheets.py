@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import astuple
+import re
+from dataclasses import astuple, replace
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
 from helpers.courses import site_of
-from helpers.workshop import lesson_of
-from sallet.publish.prose import Scribe
-from sallet.publish.sheets import timing_words
+from sallet.publish.sheets import cautions_elsewhere, doubles_elsewhere
 from sallet.publish.values import explained
+from sallet.season.reasons import CARE, LAW
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -179,7 +179,7 @@ def test_how_a_look_alike_is_settled_keeps_its_marks() -> None:
         "[^flora]: A flora.\n[^memory]: From memory.\n"
     )
     (yew,) = sheet_of(text).doubles
-    assert (yew.settled_by, yew.marks) == ("marked in May", Scribe().mark("memory"))
+    assert (yew.settled_by, yew.marks) == ("marked in May", MEMORY)
 
 
 def test_a_source_cited_for_the_value_and_in_the_note_is_marked_at_both() -> None:
@@ -188,9 +188,8 @@ def test_a_source_cited_for_the_value_and_in_the_note_is_marked_at_both() -> Non
         "[^memory]: From memory.\n"
     )
     ((row,),) = (organ.rows for organ in sheet_of(text).organs)
-    mark = Scribe().mark("memory")
-    assert row.value == f"{ENTIRE}{mark}"
-    assert row.note == f"<p>Look closely.{mark}</p>"
+    assert row.value == f"{ENTIRE}{MEMORY}"
+    assert row.note == f"<p>Look closely.{MEMORY}</p>"
 
 
 # ---- season and kitchen -------------------------------------------------------------------
@@ -222,10 +221,10 @@ KITCHEN = sheet_of("""## Season
 
 def test_the_year_in_words_tells_what_is_eaten_first() -> None:
     assert plain(KITCHEN.season) == [
-        ("eat leaves", "March", "", ""),
-        ("eat seeds", "soon", "", ""),
-        ("leaves", "March to May", cite(1), "<p>Early in the south.</p>"),
-        ("flowers", "usually late April, when warm (in sun)", "", ""),
+        ("eat leaves", "March", "", "", ""),
+        ("eat seeds", "soon", "", "", ""),
+        ("leaves", "March to May", "", cite(1), "<p>Early in the south.</p>"),
+        ("flowers", "usually late April, when warm (in sun)", "", "", ""),
     ]
 
 
@@ -234,9 +233,9 @@ def test_an_edible_part_says_when_and_how_and_what_else_is_known_of_it() -> None
     taste = word("taste", "edible parts", "taste")
     garlic = word("garlic", "edible parts", "taste", "garlic")
     assert plain(KITCHEN.eaten) == [
-        ("leaves", "March", f"{ways[0]}\u2060, {ways[1]} (young)", "<p>Wash them.</p>",
+        ("leaves", "March", "", f"{ways[0]}\u2060, {ways[1]} (young)", "<p>Wash them.</p>",
          ((taste, garlic, "", False, ""),), cite(1)),
-        ("seeds", "soon", "", "", (), ""),
+        ("seeds", "soon", "", "", "", (), ""),
     ]  # fmt: skip
 
 
@@ -267,8 +266,88 @@ def test_a_caution_is_whole_with_its_note_and_its_source() -> None:
      ("none", "none")],
 )  # fmt: skip
 def test_a_time_is_said_with_its_qualifiers(written: str, words: str) -> None:
-    (timing,) = lesson_of(f"## Season\n- leaves: {written}\n").season
-    assert timing_words(timing) == words
+    (row,) = sheet_of(f"## Season\n- leaves: {written}\n").season
+    assert (row.words, row.seen) == (words, "")
+
+
+# ---- the year where the course meets ------------------------------------------------------
+
+SEEN = """---
+name: Ramsons
+seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
+---
+## Season
+- leaves: March to May (in woods)
+- bulbs: all year
+- seeds: when ripe
+
+## Edible parts
+- leaves: March to May; raw
+"""
+
+
+def sheet_at(place: str) -> Sheet:
+    """Return the sheet of ramsons in a course that meets at a place."""
+    return site_of({"course.yml": f"place: {{{place}}}\n", "a.md": SEEN}).sheets[0]
+
+
+def test_elsewhere_every_time_is_about_and_what_was_written_stands_beside_it() -> None:
+    """Three degrees to the north: 12 days later in spring, by Hopkins' 4 days a degree."""
+    sheet = sheet_at("latitude: 57.4, longitude: -2.6, elevation: 150 m")
+    assert [(row.name, row.words, row.seen) for row in sheet.season] == [
+        ("eat leaves", "about mid March to mid June", "March to May"),
+        ("leaves", "about mid March to mid June (in woods)", "March to May (in woods)"),
+        ("bulbs", "all year", ""),
+        ("seeds", "when ripe", ""),
+    ]
+    assert [(part.when, part.seen) for part in sheet.eaten] == [
+        ("about mid March to mid June", "March to May")
+    ]
+
+
+def test_elsewhere_the_page_says_why_and_by_how_many_days() -> None:
+    sheet = sheet_at("latitude: 57.4, longitude: -2.6, elevation: 150 m")
+    assert sheet.year_note == (
+        "Estimated from what was seen at 54.4° N, 2.6° W, 150 m above the sea; spring about 12 "
+        "days later, autumn about 12 days earlier (+12.0 days for 3.0° of latitude nearer the pole)."
+    )
+    assert sheet.rule == f"{LAW} {CARE}"
+
+
+def test_at_the_lessons_own_place_nothing_is_estimated() -> None:
+    sheet = sheet_at("latitude: 54.4, longitude: -2.6, elevation: 150 m")
+    assert sheet.year_note == "As seen at 54.4° N, 2.6° W, 150 m above the sea."
+    assert sheet.rule == ""
+    assert [(row.words, row.seen) for row in sheet.season] == [
+        ("March to May", ""), ("March to May (in woods)", ""), ("all year", ""), ("when ripe", ""),
+    ]  # fmt: skip
+    assert [(part.when, part.seen) for part in sheet.eaten] == [("March to May", "")]
+
+
+# ---- what is set on another page ----------------------------------------------------------
+
+
+def test_a_plants_cautions_elsewhere_lead_to_its_own_page() -> None:
+    text = (
+        "## Cautions\n- skin: burns, see [who](#cautions) and [b](b.md).[^f]\n  At once.[^memory]\n"
+        "\n[^f]: Flora.\n[^memory]: From memory.\n"
+    )
+    site = site_of({"course.yml": "", "a.md": text, "b.md": LILY})
+    lesson = next(lesson for lesson in site.ordered if lesson.slug == "a")
+    (caution,) = cautions_elsewhere(lesson, site.setting, "plants/")
+    assert re.findall(r'href="([^"]+)"', caution.text) == [
+        "plants/a.html#cautions", "plants/b.html", "plants/a.html#source-memory",
+        "plants/a.html#source-1",
+    ]  # fmt: skip
+    assert caution.kind == "skin"
+
+
+def test_a_plants_look_alikes_elsewhere_are_those_of_its_page() -> None:
+    site = site_of({"course.yml": "", "a.md": DOUBLES, "lily.md": LILY})
+    sheet = next(sheet for sheet in site.sheets if sheet.lesson.slug == "a")
+    lily, *others = doubles_elsewhere(sheet.lesson, site.setting, "plants/")
+    assert lily == replace(sheet.doubles[0], page="plants/lily.html")
+    assert tuple(others) == sheet.doubles[1:]
 
 
 # ---- prose, questions, stamps -------------------------------------------------------------

@@ -10,15 +10,20 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from helpers.workshop import lesson_of
-from sallet.lesson.value import Window
-from sallet.publish.strips import NAMES, WIDTH, Row, season_strip, strip_rows
+from helpers.years import year_at, year_of
+from sallet.lesson.model import NO_PROSE, Timing
+from sallet.lesson.value import Item, Window
+from sallet.publish.strips import NAMES, WIDTH, runs, season_strip, strip_name
+from sallet.season.here import Row, Stretch
+from sallet.season.hopkins import Spot
+from sallet.source import Span
 
 if TYPE_CHECKING:
-    from sallet.publish.strips import Kind
+    from sallet.season.here import Kind
 
-RAMSONS = lesson_of("""---
+RAMSONS = """---
 name: Ramsons
+seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
 ---
 ## Season
 - leaves: late February to mid June
@@ -27,8 +32,22 @@ name: Ramsons
 
 ## Edible parts
 - leaves: March to May; raw
-""")
+"""
+DAYS = st.integers(1, 365)
+SOFT = st.tuples(st.integers(0, 182), st.integers(0, 182))
 SVG = "{http://www.w3.org/2000/svg}"
+
+
+def stretch_of(window: Window | None, soft: tuple[int, int] = (0, 0)) -> Stretch:
+    """Return a time of the year with its uncertain days."""
+    return Stretch(Item(Window(1, 1), "when warm", Span(0, 0)), window, soft)
+
+
+def row_of(name: str, kind: Kind, *stretches: Stretch) -> Row:
+    """Return a row of a plant's year."""
+    nowhere = Span(0, 0)
+    timing = Timing(name, "", (), "", NO_PROSE, (), nowhere, nowhere, nowhere)
+    return Row(timing, kind, stretches)
 
 
 def drawing(*rows: Row, name: str = "Ramsons") -> ET.Element:
@@ -37,34 +56,39 @@ def drawing(*rows: Row, name: str = "Ramsons") -> ET.Element:
     return ET.fromstring(text.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" ', 1))  # noqa: S314
 
 
-def bars(row: Row) -> list[tuple[float, float]]:
-    """Return the left and right end of each bar of a row, in days of the year."""
+def bars(row: Row, kind: str) -> list[tuple[int, int]]:
+    """Return the left and right end of each bar of a class, in days of the year."""
     day = (WIDTH - NAMES - 2) / 365
-    found = [
-        (float(r.attrib["x"]), float(r.attrib["width"])) for r in drawing(row).iter(f"{SVG}rect")
-    ]
+    rects = [r.attrib for r in drawing(row).iter(f"{SVG}rect") if r.attrib["class"] == kind]
+    found = [(float(r["x"]), float(r["width"])) for r in rects]
     return [(round((x - NAMES) / day), round((x + width - NAMES) / day)) for x, width in found]
 
 
-def test_what_is_eaten_comes_first_and_what_cannot_be_read_is_left_out() -> None:
-    assert strip_rows(RAMSONS) == (
-        Row("eat leaves", "eaten", (Window(60, 151),)),
-        Row("leaves", "seen", (Window(52, 171),)),
-        Row("seeds", "seen", (Window(152, 181), Window(213, 243))),
-    )
+def words_of(svg: ET.Element) -> str | None:
+    """Return what is told to those who do not see the drawing."""
+    words = svg.find(f"{SVG}desc")
+    assert words is not None
+    return words.text
+
+
+def test_what_is_eaten_is_named_so() -> None:
+    rows = year_of(RAMSONS).rows
+    assert [strip_name(row) for row in rows] == ["eat leaves", "leaves", "flowers", "seeds"]
+
+
+def test_what_cannot_be_read_is_left_out_of_the_drawing() -> None:
+    shown = [t.text for t in drawing(*year_of(RAMSONS).rows).iter(f"{SVG}text")]
+    assert shown[12:] == ["eat leaves", "leaves", "seeds"]
 
 
 def test_what_can_be_seen_of_a_plant_to_keep_away_from_is_harm() -> None:
-    lesson = lesson_of("---\ntaught as: look-alike\n---\n## Season\n- leaves: May\n")
-    assert strip_rows(lesson) == (Row("leaves", "harm", (Window(121, 151),)),)
-
-
-def test_a_row_says_its_windows_in_words() -> None:
-    assert strip_rows(RAMSONS)[2].words == "June and August"
+    (row,) = year_of("---\ntaught as: look-alike\n---\n## Season\n- leaves: May\n").rows
+    assert bars(row, "harm") == [(125, 146)]
+    assert bars(row, "seen") == []
 
 
 def test_the_drawing_is_told_in_words_for_those_who_do_not_see_it() -> None:
-    svg = drawing(*strip_rows(RAMSONS))
+    svg = drawing(*year_of(RAMSONS).rows)
     assert svg.attrib["role"] == "img"
     title, words = svg.find(f"{SVG}title"), svg.find(f"{SVG}desc")
     assert title is not None
@@ -72,8 +96,19 @@ def test_the_drawing_is_told_in_words_for_those_who_do_not_see_it() -> None:
     assert svg.attrib["aria-labelledby"].split() == [title.attrib["id"], words.attrib["id"]]
     assert title.text == "Ramsons through the year"
     assert words.text == (
-        "eat leaves: March to May; leaves: late February to mid June; seeds: June and August."
+        "eat leaves: March to May; leaves: late February to mid June; seeds: June, August."
     )
+
+
+def test_elsewhere_the_words_say_that_it_is_an_estimate() -> None:
+    north = year_at(RAMSONS, Spot(57.4, -2.6, 150)).rows
+    assert words_of(drawing(*north)) == (
+        "eat leaves: about mid March to mid June; leaves: about early March to early July; "
+        "seeds: about mid June to early July, about late July to mid August."
+    )
+
+
+# ---- bars ---------------------------------------------------------------------------------
 
 
 @pytest.mark.parametrize(
@@ -86,12 +121,49 @@ def test_the_drawing_is_told_in_words_for_those_who_do_not_see_it() -> None:
 def test_a_bar_reaches_from_the_first_day_to_the_end_of_the_last(
     window: Window, ends: list[tuple[int, int]]
 ) -> None:
-    assert bars(Row("leaves", "eaten", (window,))) == ends
+    assert bars(row_of("leaves", "eaten", stretch_of(window)), "eaten") == ends
 
 
-@given(st.integers(1, 365), st.integers(1, 365), st.sampled_from(["seen", "eaten", "harm"]))
-def test_every_bar_lies_inside_the_drawing(first: int, last: int, kind: Kind) -> None:
-    svg = drawing(Row("leaves", kind, (Window(first, last),)))
+def test_uncertain_days_are_a_thin_bar_at_either_end_of_a_shorter_full_one() -> None:
+    """March to May, both ends uncertain by five days before and behind."""
+    row = row_of("leaves", "seen", stretch_of(Window(60, 151), (5, 5)))
+    assert bars(row, "seen") == [(64, 146)]
+    assert bars(row, "soft seen") == [(54, 64), (146, 156)]
+
+
+def test_uncertain_days_run_over_the_new_year() -> None:
+    row = row_of("roots", "seen", stretch_of(Window(3, 363), (5, 5)))
+    assert bars(row, "seen") == [(7, 358)]
+    assert bars(row, "soft seen") == [(362, 365), (0, 7), (358, 365), (0, 3)]
+
+
+def test_a_thin_bar_is_lower_than_a_full_one_and_in_its_middle() -> None:
+    svg = drawing(row_of("leaves", "seen", stretch_of(Window(60, 151), (5, 5))))
+    box = {
+        r.attrib["class"]: (float(r.attrib["y"]), float(r.attrib["height"]))
+        for r in svg.iter(f"{SVG}rect")
+    }
+    (top, height), (soft_top, soft_height) = box["seen"], box["soft seen"]
+    assert soft_height < height / 2
+    assert soft_top + soft_height / 2 == top + height / 2
+
+
+@given(DAYS, DAYS)
+def test_runs_are_the_days_of_a_window_and_none_crosses_the_new_year(first: int, last: int) -> None:
+    found = runs(Window(first, last))
+    assert all(1 <= start <= end <= 365 for start, end in found)
+    days = [day for start, end in found for day in range(start, end + 1)]
+    assert days == list(Window(first, last).days)
+
+
+@given(DAYS, DAYS, SOFT, st.sampled_from(["seen", "eaten", "harm"]))
+def test_every_bar_lies_inside_the_drawing(
+    first: int, last: int, soft: tuple[int, int], kind: Kind
+) -> None:
+    window = Window(first, last)
+    most = (len(window.days) - 1) // 2
+    ends = (min(soft[0], most), min(soft[1], most))
+    svg = drawing(row_of("leaves", kind, stretch_of(window, ends)))
     _, _, width, height = map(float, svg.attrib["viewBox"].split())
     for bar in svg.iter(f"{SVG}rect"):
         x, y = float(bar.attrib["x"]), float(bar.attrib["y"])
@@ -104,7 +176,7 @@ def test_every_bar_lies_inside_the_drawing(first: int, last: int, kind: Kind) ->
 def test_each_kind_has_its_own_class_and_harm_is_hatched() -> None:
     """A word, a shape and a colour: what harms is told apart without colours too."""
     kinds: tuple[Kind, ...] = ("seen", "eaten", "harm")
-    rows = [Row("leaves", kind, (Window(100, 200),)) for kind in kinds]
+    rows = [row_of("leaves", kind, stretch_of(Window(100, 200))) for kind in kinds]
     svg = drawing(*rows)
     assert [bar.attrib["class"] for bar in svg.iter(f"{SVG}rect")] == ["seen", "eaten", "harm"]
     hatched = [p.attrib["class"] for p in svg.iter(f"{SVG}path") if p.attrib["class"] != "month"]
@@ -112,7 +184,7 @@ def test_each_kind_has_its_own_class_and_harm_is_hatched() -> None:
 
 
 def test_twelve_months_stand_between_thirteen_lines() -> None:
-    svg = drawing(Row("leaves", "seen", (Window(1, 365),)))
+    svg = drawing(row_of("leaves", "seen", stretch_of(Window(1, 365))))
     letters = [t.text for t in svg.iter(f"{SVG}text") if t.attrib["class"] == "month"]
     lines = [float(m[1]) for p in svg.iter(f"{SVG}path")
              if (m := re.match(r"M([\d.]+) ", p.attrib["d"]))]  # fmt: skip
@@ -122,16 +194,14 @@ def test_twelve_months_stand_between_thirteen_lines() -> None:
 
 
 def test_a_long_name_is_cut_in_the_drawing_but_not_in_its_words() -> None:
-    svg = drawing(Row("eat the youngest side shoots", "eaten", (Window(1, 365),)))
+    svg = drawing(row_of("youngest side shoots", "eaten", stretch_of(Window(1, 365))))
     shown = [t.text for t in svg.iter(f"{SVG}text") if t.attrib["class"] != "month"]
-    words = svg.find(f"{SVG}desc")
-    assert shown == ["eat the youngest…"]
-    assert words is not None
-    assert words.text == "eat the youngest side shoots: all year."
+    assert shown == ["eat youngest sid…"]
+    assert words_of(svg) == "eat youngest side shoots: all year."
 
 
 def test_names_are_escaped() -> None:
-    row = Row("<b>&amp;", "seen", (Window(1, 365),))
+    row = row_of("<b>&amp;", "seen", stretch_of(Window(1, 365)))
     text = season_strip('"><script>', [row], "strip")
     assert "<script>" not in text
     assert "<b>" not in text

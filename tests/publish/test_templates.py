@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, time
 from pathlib import Path
 
 import pytest
 from jinja2 import UndefinedError
 
+from sallet.course.model import Session
 from sallet.lesson.value import Window
 from sallet.publish import templates
 from sallet.publish.templates import TemplatesMissing, site_templates, templates_folder
@@ -54,11 +55,12 @@ def test_a_missing_value_is_an_error(text: str) -> None:
         rendered(text, there=Window(1, 2))
 
 
-def test_dates_and_windows_are_said_in_words() -> None:
+def test_dates_and_hours_are_said_in_words() -> None:
     day = date(2027, 4, 3)
     assert rendered("{{ day|long_date }}", day=day) == "Saturday 3 April 2027"
     assert rendered("{{ day|short_date }}", day=day) == "3 April"
-    assert rendered("{{ window|window_words }}", window=Window(60, 151)) == "March to May"
+    session = Session(day, starts=time(10), minutes=150)
+    assert rendered("{{ session|clock }}", session=session) == "10:00–12:30"
 
 
 @pytest.mark.parametrize(

@@ -6,12 +6,15 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final
 
+from sallet.publish.briefing import STANDING
+from sallet.publish.dangers import DANGERS, danger_of
 from sallet.publish.palette import DARK, LIGHT
 from sallet.publish.templates import site_templates
+from sallet.season.reasons import taken_for_words
+from sallet.season.words import row_words, seen_words
 from sallet.study.glossary import anchor
 
 if TYPE_CHECKING:
-    from sallet.lesson.model import Lesson
     from sallet.publish.site import Site
 
 NAVIGATION: Final = (
@@ -19,20 +22,12 @@ NAVIGATION: Final = (
     ("syllabus.html", "Sessions"),
     ("season.html", "Season"),
     ("look-alikes.html", "Look-alikes"),
+    ("families.html", "Families"),
     ("words.html", "Words"),
     ("sources.html", "Sources"),
     ("safety.html", "Safety"),
 )
 """The pages that every page leads to."""
-DANGERS: Final = {
-    "deadly": ("▲▲", "deadly"),
-    "poisonous": ("▲", "poisonous"),
-    "harmful": ("△", "harmful"),
-    "harmless": ("○", "harmless"),
-    "food": ("❧", "food"),
-    "unknown": ("▲", "danger not stated"),
-}
-"""Each danger's shape and word; neither stands without the other."""
 
 
 @dataclass(frozen=True)
@@ -56,14 +51,10 @@ def _page(site: Site, path: str, template: str, **values: Any) -> Page:
     root = "../" * path.count("/")
     text = site_templates().get_template(template).render(
         site=site, course=site.course, root=root, here=path, navigation=NAVIGATION,
-        dangers=DANGERS, anchor=anchor, danger_of=danger_of, **values,
+        dangers=DANGERS, anchor=anchor, danger_of=danger_of, row_words=row_words,
+        seen_words=seen_words, **values,
     )  # fmt: skip
     return Page(path, text)
-
-
-def danger_of(lesson: Lesson) -> str:
-    """Return how a plant is marked wherever it is named: its danger, or `food`."""
-    return "food" if lesson.is_food else lesson.front.danger or "unknown"
 
 
 def _home(site: Site) -> Iterator[Page]:
@@ -71,11 +62,24 @@ def _home(site: Site) -> Iterator[Page]:
 
 
 def _syllabus(site: Site) -> Iterator[Page]:
-    yield _page(site, "syllabus.html", "syllabus.html")
+    yield _page(site, "syllabus.html", "syllabus.html", standing=STANDING,
+                taken_for_words=taken_for_words)  # fmt: skip
 
 
 def _season(site: Site) -> Iterator[Page]:
     yield _page(site, "season.html", "season.html")
+
+
+def _poster(site: Site) -> Iterator[Page]:
+    yield _page(site, "poster.html", "poster.html")
+
+
+def _families(site: Site) -> Iterator[Page]:
+    yield _page(site, "families.html", "families.html", page=site.families)
+
+
+def _calendars(site: Site) -> Iterator[Page]:
+    yield from (Page(path, text) for path, text in site.calendars.items())
 
 
 def _plants(site: Site) -> Iterator[Page]:
@@ -106,15 +110,23 @@ def _style(site: Site) -> Iterator[Page]:  # noqa: ARG001
     yield Page("style.css", template.render(light=LIGHT, dark=DARK))
 
 
+def _script(site: Site) -> Iterator[Page]:  # noqa: ARG001
+    yield Page("season.js", site_templates().get_template("season.js").render())
+
+
 BUILDERS: Final[tuple[Builder, ...]] = (
     _home,
     _syllabus,
     _season,
+    _poster,
     _plants,
     _look_alikes,
+    _families,
     _words,
     _sources,
     _safety,
+    _calendars,
     _style,
+    _script,
 )
 """Every kind of page."""

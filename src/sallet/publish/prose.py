@@ -25,6 +25,9 @@ if TYPE_CHECKING:
 
 LESSON_END: Final = ".md"
 PAGE_END: Final = ".html"
+FROM_MEMORY: Final = Markup(
+    '<span aria-hidden="true">[m]</span><span class="unseen">from memory, not yet checked</span>'
+)
 RANGED: Final = {
     "text-align:left": "ranged-left",
     "text-align:center": "centred",
@@ -45,6 +48,8 @@ class Scribe:
     """The ids of every plant's page by heading, by the page's name: where links may lead."""
     here: str = ""
     """The name of the page, where it is a plant's."""
+    page: str = ""
+    """The way to the plant's page, where its words are set on another one; else nothing."""
 
     def text(self, markdown: str) -> Markup:
         """Return running text as paragraphs and lists."""
@@ -59,17 +64,19 @@ class Scribe:
     def mark(self, key: str) -> Markup:
         """Return the mark of one citation."""
         if key == MEMORY:
-            return Markup(
-                '<sup class="cite"><a href="#source-memory">'
-                '<span aria-hidden="true">[m]</span>'
-                '<span class="unseen">from memory, not yet checked</span></a></sup>'
+            # Only a plant's page lists its sources; the words of course.yml have none to lead to.
+            if not self.here:
+                return Markup('<sup class="cite">{}</sup>').format(FROM_MEMORY)
+            return Markup('<sup class="cite"><a href="{}#source-memory">{}</a></sup>').format(
+                self.page, FROM_MEMORY
             )
         number = self.numbers.get(key)
         if number is None:
             return Markup('<sup class="cite">[{}]</sup>').format(key)
         return Markup(
-            '<sup class="cite"><a href="#source-{0}"><span class="unseen">source </span>[{0}]</a></sup>'
-        ).format(number)
+            '<sup class="cite"><a href="{1}#source-{0}">'
+            '<span class="unseen">source </span>[{0}]</a></sup>'
+        ).format(number, self.page)
 
     def way(self, target: str) -> str | None:
         """Return where a link inside the course leads; None to a lesson that has no page here."""
@@ -77,7 +84,7 @@ class Scribe:
         name = slug_of(path) if path else self.here
         if name not in self.places or (path and not path.endswith((LESSON_END, PAGE_END))):
             return None if path.endswith(LESSON_END) else target
-        page = f"{self.plants}{name}{PAGE_END}" if path else ""
+        page = f"{self.plants}{name}{PAGE_END}" if path else self.page
         ident = self.places[name].get(place_named(place), "" if path else TOP)
         return f"{page}#{ident}" if ident else page
 

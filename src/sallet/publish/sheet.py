@@ -14,7 +14,6 @@ if TYPE_CHECKING:
 
     from sallet.lesson.model import Lesson
     from sallet.publish.photographs import Photograph
-    from sallet.publish.strips import Row
     from sallet.study.glossary import UsedSubject
 
 
@@ -46,7 +45,7 @@ class Double:
     scientific_name: str
     danger: str
     page: str
-    """The file of its own page beside this one, or an empty string."""
+    """The way to its own page, or an empty string."""
     tell: Markup
     """What tells it apart, in the fewest words the lesson gives."""
     prose: Markup
@@ -67,6 +66,9 @@ class SeasonRow:
 
     name: str
     words: str
+    """When, where the course meets."""
+    seen: str
+    """When, where the lesson was seen, if that is another time."""
     marks: Markup
     note: Markup
 
@@ -77,6 +79,9 @@ class PartEaten:
 
     name: str
     when: str
+    """When, where the course meets."""
+    seen: str
+    """When, where the lesson was seen, if that is another time."""
     ways: Markup
     note: Markup
     rows: tuple[FactRow, ...]
@@ -138,9 +143,11 @@ class Sheet:
     doubles: tuple[Double, ...]
     key_rows: tuple[FactRow, ...]
     organs: tuple[OrganTable, ...]
-    rows: tuple[Row, ...]
-    """What the strip draws."""
     strip: Markup
+    year_note: str
+    """Why the year's days are what they are."""
+    rule: str
+    """By what rule they are estimated; nothing where they are the lesson's own."""
     season: tuple[SeasonRow, ...]
     eaten: tuple[PartEaten, ...]
     removed: tuple[PartRemoved, ...]

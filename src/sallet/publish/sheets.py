@@ -9,14 +9,13 @@ from typing import TYPE_CHECKING, Final
 from markupsafe import Markup, escape
 
 from sallet.lesson.model import MEMORY, NO_PROSE
-from sallet.lesson.value import Window
 from sallet.publish.anchors import (
     PROSE_SECTIONS,
     double_idents,
     idents_by_place,
     section_idents,
 )
-from sallet.publish.prose import Scribe
+from sallet.publish.prose import PAGE_END, Scribe
 from sallet.publish.sheet import (
     CautionText,
     Double,
@@ -30,9 +29,10 @@ from sallet.publish.sheet import (
     Sheet,
     SourceText,
 )
-from sallet.publish.strips import season_strip, strip_rows
+from sallet.publish.strips import season_strip, strip_name
 from sallet.publish.values import Writer, explained
-from sallet.season.words import window_words
+from sallet.season.reasons import rule_words, year_words
+from sallet.season.words import row_words, seen_words
 from sallet.study.glossary import glossary
 
 if TYPE_CHECKING:
@@ -51,10 +51,9 @@ if TYPE_CHECKING:
         Prose,
         Question,
         Section,
-        Timing,
     )
-    from sallet.lesson.value import Item
     from sallet.publish.photographs import Photograph
+    from sallet.season.here import PlantYear, Row
     from sallet.units import System
 
 LIST_SECTIONS: Final = (
@@ -83,6 +82,8 @@ class Setting:
     bank: Bank
     taught: Mapping[str, Lesson]
     """The lessons that have pages, by slug, in season order."""
+    years: Mapping[str, PlantYear]
+    """Every taught plant's year where the course meets, by slug."""
     units_first: System
     findings: tuple[Finding, ...] = ()
 
@@ -97,35 +98,53 @@ def plant_sheet(lesson: Lesson, setting: Setting, photographs: Sequence[Photogra
     return _SheetMaker(lesson, setting).sheet(photographs)
 
 
+def cautions_elsewhere(lesson: Lesson, setting: Setting, plants: str) -> tuple[CautionText, ...]:
+    """Return a plant's cautions for a page that is not its own; `plants` is the way to its folder."""
+    return _SheetMaker(lesson, setting, plants).cautions()
+
+
+def doubles_elsewhere(lesson: Lesson, setting: Setting, plants: str) -> tuple[Double, ...]:
+    """Return a plant's look-alikes for a page that is not its own; `plants` as above."""
+    return _SheetMaker(lesson, setting, plants).doubles()
+
+
 class _SheetMaker:
     """Holds what every part of one page needs."""
 
-    def __init__(self, lesson: Lesson, setting: Setting) -> None:
+    def __init__(self, lesson: Lesson, setting: Setting, plants: str = "") -> None:
         self.lesson = lesson
         self.bank = setting.bank
         self.taught = setting.taught
+        self.year = setting.years[lesson.slug]
         self.findings = setting.findings
         self.listed = tuple(_listed(lesson.footnotes))
         numbers = {note.key: i for i, note in enumerate(self.listed, 1)}
-        self.scribe = Scribe(numbers, places=setting.places, here=lesson.slug)
+        self.scribe = Scribe(
+            numbers,
+            plants=plants,
+            places=setting.places,
+            here=lesson.slug,
+            page=f"{plants}{lesson.slug}{PAGE_END}" if plants else "",
+        )
         self.writer = Writer(setting.units_first)
 
     def sheet(self, photographs: Sequence[Photograph]) -> Sheet:
         lesson = self.lesson
-        rows = strip_rows(lesson)
+        rows = self.year.rows
         checks = {f.check for f in self.findings if f.file == lesson.source.path}
         return Sheet(
             lesson=lesson,
             intro=self.scribe.text(lesson.intro.text),
-            doubles=tuple(map(self._double, lesson.look_alikes, double_idents(lesson))),
+            doubles=self.doubles(),
             key_rows=tuple(self._row(fact, with_organ=True) for fact in lesson.key_facts),
             organs=tuple(self._organs(lesson.facts)),
-            rows=rows,
             strip=season_strip(lesson.name, rows, f"strip-{lesson.slug}"),
-            season=tuple(self._season()),
-            eaten=tuple(self._eaten(part) for part in lesson.edible_parts),
+            year_note=year_words(self.year),
+            rule=rule_words([self.year]),
+            season=tuple(map(self._season_row, rows)),
+            eaten=tuple(map(self._eaten, lesson.edible_parts, self.year.eaten)),
             removed=tuple(self._removed()),
-            cautions=tuple(self._caution(caution) for caution in lesson.cautions),
+            cautions=self.cautions(),
             passages=tuple(self._passages()),
             questions=tuple(self._question(question) for question in lesson.questions),
             sources=tuple(self._sources()),
@@ -169,6 +188,9 @@ class _SheetMaker:
 
     # -- what may be mistaken --------------------------------------------------------------
 
+    def doubles(self) -> tuple[Double, ...]:
+        return tuple(map(self._double, self.lesson.look_alikes, double_idents(self.lesson)))
+
     def _double(self, look_alike: LookAlike, ident: str) -> Double:
         own = self.bank.lesson_of(look_alike)
         taught = own is not None and own.slug in self.taught
@@ -180,7 +202,7 @@ class _SheetMaker:
             ident=ident,
             scientific_name=scientific,
             danger=_danger(look_alike, own, self.bank),
-            page=f"{own.slug}.html" if own and taught else "",
+            page=f"{self.scribe.plants}{own.slug}{PAGE_END}" if own and taught else "",
             tell=self.scribe.line(brief),
             prose=prose,
             settled_by=self.scribe.line(look_alike.settled_by),
@@ -190,25 +212,25 @@ class _SheetMaker:
 
     # -- season and kitchen ----------------------------------------------------------------
 
-    def _season(self) -> Iterator[SeasonRow]:
-        for part in self.lesson.edible_parts:
-            yield self._season_row(f"eat {part.timing.name}", part.timing, bare=True)
-        for timing in self.lesson.season:
-            yield self._season_row(timing.name, timing)
-
-    def _season_row(self, name: str, timing: Timing, *, bare: bool = False) -> SeasonRow:
+    def _season_row(self, row: Row) -> SeasonRow:
         # What is said of an edible part stands with the part; here only its time is wanted.
-        marks = Markup() if bare else self._marks(timing.citations, timing.note)
-        note = Markup() if bare else self.scribe.text(timing.note.text)
-        return SeasonRow(name, timing_words(timing), marks, note)
+        timing, bare = row.timing, row.kind == "eaten"
+        return SeasonRow(
+            name=strip_name(row),
+            words=row_words(row),
+            seen=seen_words(row),
+            marks=Markup() if bare else self._marks(timing.citations, timing.note),
+            note=Markup() if bare else self.scribe.text(timing.note.text),
+        )
 
-    def _eaten(self, part: EdiblePart) -> PartEaten:
+    def _eaten(self, part: EdiblePart, row: Row) -> PartEaten:
         timing = part.timing
         nested = {citation for fact in part.facts for citation in fact.citations}
         own = [c for c in timing.citations if c not in nested]
         return PartEaten(
             name=timing.name,
-            when=timing_words(timing),
+            when=row_words(row),
+            seen=seen_words(row),
             ways=self.writer.items(part.ways, "edible parts", "preparation"),
             note=self.scribe.text(timing.note.text),
             rows=tuple(self._row(fact) for fact in part.facts),
@@ -223,6 +245,9 @@ class _SheetMaker:
                 note=self.scribe.text(removal.note.text),
                 marks=self._marks(removal.citations, removal.note),
             )
+
+    def cautions(self) -> tuple[CautionText, ...]:
+        return tuple(map(self._caution, self.lesson.cautions))
 
     def _caution(self, caution: Caution) -> CautionText:
         text = self.scribe.line(f"{caution.text.value.rstrip()} {caution.note.text}")
@@ -265,22 +290,6 @@ class _SheetMaker:
         for note in self.lesson.footnotes:
             if note.key == MEMORY:
                 yield SourceText("source-memory", "m", self.scribe.line(note.text))
-
-
-def timing_words(timing: Timing) -> str:
-    """Return when something can be met, with its qualifiers; as written where it is not read."""
-    return ", ".join(_item_words(item) for item in timing.items) or timing.text
-
-
-def _item_words(item: Item) -> str:
-    words = window_words(item.value) if isinstance(item.value, Window) else item.text
-    where = [q.words for q in item.qualifiers if q.kind != "frequency"]
-    # Words that could not be read hold their adverb already.
-    often = [
-        q.words for q in item.qualifiers if q.kind == "frequency" and q.words not in words.split()
-    ]
-    tail = f" ({', '.join(where)})" if where else ""
-    return " ".join([*often, words]) + tail
 
 
 def _listed(footnotes: Iterable[Footnote]) -> Iterator[Footnote]:

@@ -2,42 +2,72 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import MEMORY
-from sallet.lesson.values.times import day_of_year
-from sallet.publish.prose import Scribe
-from sallet.publish.sheets import Setting, plant_sheet
-from sallet.season.order import in_season_on, in_season_order
+from sallet.publish.briefing import briefing_of
+from sallet.publish.calendars import gathered_all_year, harvest_calendar, sessions_calendar
+from sallet.publish.family_pages import family_page
+from sallet.publish.map_key import map_key
+from sallet.publish.prose import PAGE_END, Scribe
+from sallet.publish.season_map import map_sheets, season_map
+from sallet.publish.sheets import Setting, doubles_elsewhere, plant_sheet
+from sallet.season.planning import make_plan
+from sallet.season.reasons import year_notes
 from sallet.study.glossary import glossary
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping, Sequence
+    from datetime import date
 
     from markupsafe import Markup
 
-    from sallet.course.model import Course, Session
+    from sallet.course.model import Course
     from sallet.findings import Finding
     from sallet.lesson.bank import Bank
     from sallet.lesson.model import Lesson
+    from sallet.publish.briefing import Briefing
+    from sallet.publish.family_pages import FamilyPage
     from sallet.publish.photographs import Photograph
-    from sallet.publish.sheet import Sheet
+    from sallet.publish.sheet import Double, Sheet
+    from sallet.season.here import PlantYear
+    from sallet.season.plan import Meeting, Plan
     from sallet.study.glossary import UsedSubject
 
 
-@dataclass(frozen=True)
-class Meeting:
-    """A session with the plants it teaches."""
+PLANTS: Final = "plants/"
+"""The folder of the plants' pages."""
+SESSIONS: Final = "sessions.ics"
+HARVEST: Final = "harvest.ics"
 
-    number: int
-    session: Session
-    plants: tuple[Lesson, ...]
-    also_food: tuple[Lesson, ...]
-    also_harm: tuple[Lesson, ...]
-    """Further plants of the course that can be met on the day, for the pot and to keep away from."""
+
+@dataclass(frozen=True)
+class SessionPage:
+    """A session as the syllabus sets it."""
+
+    meeting: Meeting
     notes: Markup
+    briefing: Briefing
+    reading: tuple[Lesson, ...]
+    """What to read for the next session: its plants."""
+
+    @property
+    def food(self) -> tuple[Lesson, ...]:
+        """Return the plants of the day that are taught as food."""
+        return tuple(t.lesson for t in self.meeting.taught if t.lesson.is_food)
+
+    @property
+    def also_food(self) -> tuple[Lesson, ...]:
+        """Return further plants of the course that can be gathered on the day."""
+        return tuple(w.year.lesson for w in self.meeting.also if w.year.lesson.is_food)
+
+    @property
+    def also_harm(self) -> tuple[tuple[Lesson, bool], ...]:
+        """Return further plants to keep away from, and whether it is sure that they can be met."""
+        harm = [what for what in self.meeting.also if not what.year.lesson.is_food]
+        return tuple((what.year.lesson, what.is_about(self.meeting.day)) for what in harm)
 
 
 @dataclass(frozen=True)
@@ -60,20 +90,26 @@ class Site:
     draft: bool = False
 
     @cached_property
+    def plan(self) -> Plan:
+        """Return which plant is taught when, and every plant's year where the course meets."""
+        return make_plan(self.course, self.bank, self.lessons)
+
+    @cached_property
     def ordered(self) -> tuple[Lesson, ...]:
         """Return the lessons in season order."""
-        return in_season_order(self.lessons)
+        return tuple(year.lesson for year in self.plan.years)
 
     @cached_property
     def setting(self) -> Setting:
         """Return what the plants' pages have in common."""
         taught = {lesson.slug: lesson for lesson in self.ordered}
-        return Setting(self.bank, taught, self.course.units_first, self.findings)
+        years = {year.lesson.slug: year for year in self.plan.years}
+        return Setting(self.bank, taught, years, self.course.units_first, self.findings)
 
     @cached_property
     def scribe(self) -> Scribe:
         """Return what sets the words of course.yml."""
-        return Scribe(plants="plants/", places=self.setting.places)
+        return Scribe(plants=PLANTS, places=self.setting.places)
 
     @cached_property
     def sheets(self) -> tuple[Sheet, ...]:
@@ -94,24 +130,81 @@ class Site:
         return tuple(sheet for sheet in self.sheets if not sheet.lesson.is_food)
 
     @cached_property
-    def meetings(self) -> tuple[Meeting, ...]:
-        """Return the sessions in the order of their dates."""
-        sessions = sorted(self.course.sessions, key=lambda s: (s.date, str(s.starts)))
-        return tuple(self._meeting(number, session) for number, session in enumerate(sessions, 1))
-
-    def _meeting(self, number: int, session: Session) -> Meeting:
-        found = [self.bank.find(name) for name in session.plants]
-        plants = tuple(lesson for lesson in found if lesson)
-        day = day_of_year(session.date.month, session.date.day)
-        also = [x for x in in_season_on(self.ordered, day) if x not in plants]
-        return Meeting(
-            number=number,
-            session=session,
-            plants=plants,
-            also_food=tuple(lesson for lesson in also if lesson.is_food),
-            also_harm=tuple(lesson for lesson in also if not lesson.is_food),
-            notes=self.scribe.text(session.notes),
+    def mistaken(self) -> tuple[tuple[Lesson, tuple[Double, ...]], ...]:
+        """Return the plants taught as food that have look-alikes, and these for a page of all."""
+        return tuple(
+            (sheet.lesson, doubles_elsewhere(sheet.lesson, self.setting, PLANTS))
+            for sheet in self.food
+            if sheet.doubles
         )
+
+    @cached_property
+    def sessions(self) -> tuple[SessionPage, ...]:
+        """Return the sessions in the order of their dates."""
+        sheets = {sheet.lesson.slug: sheet for sheet in self.sheets}
+        meetings = self.plan.meetings
+        return tuple(
+            SessionPage(
+                meeting=meeting,
+                notes=self.scribe.text(meeting.session.notes),
+                briefing=briefing_of(meeting, sheets, self.setting),
+                reading=tuple(t.lesson for m in meetings[number : number + 1] for t in m.taught),
+            )
+            for number, meeting in enumerate(meetings, 1)
+        )
+
+    @cached_property
+    def calendars(self) -> Mapping[str, str]:
+        """Return the calendars of the course, by file; one that would be empty is not made."""
+        calendars = {
+            SESSIONS: sessions_calendar(self.course, self.plan),
+            HARVEST: harvest_calendar(self.course, self.plan, self.bank),
+        }
+        return {path: text for path, text in calendars.items() if text}
+
+    @cached_property
+    def gathered_all_year(self) -> tuple[tuple[Lesson, str], ...]:
+        """Return the parts that the harvest calendar leaves out, because they are there all year."""
+        return gathered_all_year(self.plan)
+
+    @cached_property
+    def families(self) -> FamilyPage:
+        """Return the families with what their members share."""
+        return family_page(self.setting)
+
+    @cached_property
+    def dates_are_moved(self) -> bool:
+        """Whether any date is an estimate for another place than where it was seen."""
+        return any(year.is_estimate for year in self.plan.years)
+
+    @cached_property
+    def years(self) -> tuple[PlantYear, ...]:
+        """Return the plants' years in season order."""
+        return self.plan.years
+
+    @cached_property
+    def year_notes(self) -> tuple[str, ...]:
+        """Return why the dates are what they are: what is true of most plants, the others, the rule."""
+        return year_notes(self.years)
+
+    @cached_property
+    def season_map(self) -> Markup:
+        """Return the year of all plants as one drawing."""
+        return season_map(self.years, self._dates, "map")
+
+    @cached_property
+    def map_key(self) -> Markup:
+        """Return what the drawing's patterns and lines mean."""
+        return map_key(self.years)
+
+    @cached_property
+    def map_sheets(self) -> tuple[Markup, ...]:
+        """Return the drawing as sheets for the wall."""
+        return map_sheets(self.years, self._dates)
+
+    @property
+    def _dates(self) -> list[date]:
+        return [meeting.session.date for meeting in self.plan.meetings]
 
     @cached_property
     def words(self) -> tuple[UsedSubject, ...]:
@@ -130,7 +223,12 @@ class Site:
         for lesson, text in self._footnotes():
             cited.setdefault(text, {})[lesson.slug] = lesson
         order = sorted(cited, key=str.casefold)
-        return tuple(Cited(self.scribe.line(t), tuple(cited[t].values())) for t in order)
+        plants = {text: tuple(cited[text].values()) for text in order}
+        return tuple(Cited(self._scribe_of(who[0]).line(t), who) for t, who in plants.items())
+
+    def _scribe_of(self, lesson: Lesson) -> Scribe:
+        """Return what sets a lesson's words on a page of the whole course."""
+        return replace(self.scribe, here=lesson.slug, page=f"{PLANTS}{lesson.slug}{PAGE_END}")
 
     def _footnotes(self) -> Iterator[tuple[Lesson, str]]:
         for lesson in self.ordered:

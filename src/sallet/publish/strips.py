@@ -1,26 +1,24 @@
 """The season strip: a plant's year as one small drawing, twelve months across.
 
 Every bar carries its meaning in three ways: a word at its left, a shape and a colour. What
-can be seen is a hollow bar, what is eaten a full one, what harms a hatched one.
+can be seen is a hollow bar, what is eaten a full one, what harms a hatched one. Days that are
+uncertain are a thin bar at either end.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Final, Literal
+from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup
 
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR
-from sallet.season.words import window_words
+from sallet.season.words import row_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from sallet.lesson.model import Lesson
     from sallet.lesson.value import Window
-
-Kind = Literal["seen", "eaten", "harm"]
+    from sallet.season.here import Kind, Row, Stretch
 
 WIDTH: Final = 344
 """All lengths are in units of the drawing; a phone shows about one to a pixel."""
@@ -31,50 +29,39 @@ HEAD: Final = 18
 FOOT: Final = 4
 _APART: Final = 6
 """From one stroke of a hatched bar to the next."""
+_THIN: Final = 3
+"""The height of a bar of uncertain days."""
 _DAY: Final = (WIDTH - NAMES - 2) / YEAR
 _LONGEST: Final = 17
 """Letters of a row's name that have room at its left."""
 
-
-@dataclass(frozen=True)
-class Row:
-    """One organ or edible part through the year."""
-
-    name: str
-    kind: Kind
-    windows: tuple[Window, ...]
-
-    @property
-    def words(self) -> str:
-        """Return the row's windows in words."""
-        return " and ".join(window_words(window) for window in self.windows)
+Run = tuple[int, int]
+"""From the first to the last day, inside one year."""
 
 
-def strip_rows(lesson: Lesson) -> tuple[Row, ...]:
-    """Return the rows of a plant: what is eaten first, then what can be seen."""
-    seen: Kind = "seen" if lesson.is_food else "harm"
-    eaten = [Row(f"eat {p.timing.name}", "eaten", p.timing.windows) for p in lesson.edible_parts]
-    rows = [*eaten, *(Row(t.name, seen, t.windows) for t in lesson.season)]
-    return tuple(row for row in rows if row.windows)
+def strip_name(row: Row) -> str:
+    """Return how a row is called at its left: `eat leaves`."""
+    return f"eat {row.name}" if row.kind == "eaten" else row.name
 
 
 def season_strip(name: str, rows: Sequence[Row], ident: str) -> Markup:
     """Return the drawing of a plant's year; `ident` makes its ids its own on the page."""
-    height = HEAD + ROW * len(rows) + FOOT
+    drawn = [row for row in rows if row.windows]
+    height = HEAD + ROW * len(drawn) + FOOT
     return Markup(
         '<svg class="strip" viewBox="0 0 {width} {height}" role="img" '
         'aria-labelledby="{ident}-title {ident}-words">'
         '<title id="{ident}-title">{name} through the year</title>'
         '<desc id="{ident}-words">{words}</desc>{months}{rows}</svg>'
     ).format(
-        width=WIDTH, height=height, ident=ident, name=name, words=_in_words(rows),
+        width=WIDTH, height=height, ident=ident, name=name, words=_in_words(drawn),
         months=Markup("").join(_months(height)),
-        rows=Markup("").join(_row(row, HEAD + ROW * i) for i, row in enumerate(rows)),
+        rows=Markup("").join(_row(row, HEAD + ROW * i) for i, row in enumerate(drawn)),
     )  # fmt: skip
 
 
 def _in_words(rows: Sequence[Row]) -> str:
-    return "; ".join(f"{row.name}: {row.words}" for row in rows) + "."
+    return "; ".join(f"{strip_name(row)}: {row_words(row)}" for row in rows) + "."
 
 
 def _x(day: float) -> str:
@@ -93,23 +80,42 @@ def _months(height: int) -> Iterator[Markup]:
 
 
 def _row(row: Row, top: int) -> Markup:
-    name = row.name if len(row.name) <= _LONGEST else f"{row.name[: _LONGEST - 1]}…"
+    called = strip_name(row)
+    name = called if len(called) <= _LONGEST else f"{called[: _LONGEST - 1]}…"
     text = Markup('<text class="row {}" x="0" y="{}">{}</text>').format(
         row.kind, top + BAR + 2, name
     )
-    bars = (_bar(row.kind, run, top + 3) for window in row.windows for run in _runs(window))
-    return text + Markup("").join(bars)
+    return text + Markup("").join(_stretch(row.kind, s, top + 3) for s in row.stretches)
 
 
-def _runs(window: Window) -> tuple[tuple[int, int], ...]:
+def _stretch(kind: Kind, stretch: Stretch, top: int) -> Markup:
+    if stretch.here is None:
+        return Markup()
+    certain = (_bar(kind, run, top) for run in runs(stretch.firm or stretch.here))
+    soft = (_soft(kind, run, top) for end in stretch.unsure for run in runs(end))
+    return Markup("").join((*soft, *certain))
+
+
+def runs(window: Window) -> tuple[Run, ...]:
     """Return a window as runs from and to that do not cross the new year."""
     if window.first <= window.last:
         return ((window.first, window.last),)
     return ((window.first, YEAR), (1, window.last))
 
 
-def _bar(kind: Kind, run: tuple[int, int], top: int) -> Markup:
-    left, right = NAMES + (run[0] - 1) * _DAY, NAMES + run[1] * _DAY
+def _soft(kind: Kind, run: Run, top: int) -> Markup:
+    left, right = _ends(run)
+    return Markup('<rect class="soft {}" x="{}" y="{}" width="{}" height="{}"/>').format(
+        kind, f"{left:.1f}", top + (BAR - _THIN) / 2, f"{right - left:.1f}", _THIN
+    )
+
+
+def _ends(run: Run) -> tuple[float, float]:
+    return NAMES + (run[0] - 1) * _DAY, NAMES + run[1] * _DAY
+
+
+def _bar(kind: Kind, run: Run, top: int) -> Markup:
+    left, right = _ends(run)
     bar = Markup('<rect class="{}" x="{}" y="{}" width="{}" height="{}"/>').format(
         kind, f"{left:.1f}", top, f"{right - left:.1f}", BAR
     )

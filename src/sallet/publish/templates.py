@@ -7,7 +7,7 @@ from pathlib import Path
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined, select_autoescape
 
-from sallet.season.words import window_words
+from sallet.season.dates import clock_words, date_words, short_date
 
 
 class TemplatesMissing(Exception):
@@ -34,7 +34,7 @@ def site_templates() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
-    environment.filters["window_words"] = window_words
-    environment.filters["long_date"] = lambda day: f"{day:%A} {day.day} {day:%B} {day.year}"
-    environment.filters["short_date"] = lambda day: f"{day.day} {day:%B}"
+    environment.filters["long_date"] = date_words
+    environment.filters["short_date"] = short_date
+    environment.filters["clock"] = clock_words
     return environment

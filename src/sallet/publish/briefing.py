@@ -1,0 +1,82 @@
+"""What a group is told before it sets out: the safety briefing of a session, from the lessons."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Final
+
+from sallet.publish.sheets import cautions_elsewhere
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping
+
+    from sallet.lesson.model import Lesson
+    from sallet.publish.sheet import CautionText, Double, Sheet
+    from sallet.publish.sheets import Setting
+    from sallet.season.plan import Meeting
+
+STANDING: Final = (
+    "Nobody eats anything before the teacher has named that very plant, leaf by leaf.",
+    "Nobody tastes to find out what a plant is.",
+    "Look at several parts of each plant. If one mark does not fit, leave it.",
+    "One kind into one bag; nothing goes into a bag unlooked at.",
+    "Children stay beside a grown-up. Wash hands before eating or touching the face.",
+)
+"""Told at every session. Common practice of teachers, without a published source."""
+OUTDOORS: Final = (
+    "confusion", "season of danger", "taste tests", "skin", "sunlight", "eyes", "stings", "thorns", "hairs", "gloves", "polluted ground",
+    "sprayed ground", "roads", "dogs' mess", "dirty water", "water parasites", "livestock ground",
+    "blue-green scum", "floods", "unsafe places", "ticks", "mixed picking", "all parts",
+)  # fmt: skip
+"""The kinds of caution that matter as soon as one stands beside the plant.
+
+A caution without a kind is told too: nobody can know that it does not matter there.
+"""
+
+
+@dataclass(frozen=True)
+class Warned:
+    """A look-alike that costs a life or a night in hospital, and the food it is taken for."""
+
+    food: Lesson
+    double: Double
+    is_about: bool
+    """Whether its own lesson says that it can be seen on the day, or may be."""
+
+
+@dataclass(frozen=True)
+class Told:
+    """A caution of one of the day's plants."""
+
+    plant: Lesson
+    caution: CautionText
+
+
+@dataclass(frozen=True)
+class Briefing:
+    """What is told of the day's plants, besides what is told every time."""
+
+    warned: tuple[Warned, ...]
+    told: tuple[Told, ...]
+
+
+def briefing_of(meeting: Meeting, sheets: Mapping[str, Sheet], setting: Setting) -> Briefing:
+    """Return a session's briefing; `sheets` are the course's pages by plant."""
+    taught = [taught.lesson for taught in meeting.taught]
+    about = {slug for slug, year in setting.years.items() if year.may_be_seen(meeting.day)}
+    food = [sheets[lesson.slug] for lesson in taught if lesson.is_food]
+    return Briefing(tuple(_warned(food, about)), tuple(_told(taught, setting)))
+
+
+def _warned(sheets: Iterable[Sheet], about: set[str]) -> Iterator[Warned]:
+    for sheet in sheets:
+        for double in sheet.doubles:
+            if double.is_grave:
+                yield Warned(sheet.lesson, double, double.page.removesuffix(".html") in about)
+
+
+def _told(lessons: Iterable[Lesson], setting: Setting) -> Iterator[Told]:
+    for lesson in lessons:
+        for caution in cautions_elsewhere(lesson, setting, "plants/"):
+            if not caution.kind or caution.kind in OUTDOORS:
+                yield Told(lesson, caution)
