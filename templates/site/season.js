@@ -15,8 +15,8 @@
     return before + Math.min(date.getDate(), MONTHS[month]);
   }
 
-  function windowsOf(row) {
-    const written = (row.dataset.days || "").split(" ").filter(Boolean);
+  function windowsOf(words) {
+    const written = (words || "").split(" ").filter(Boolean);
     return written.map((days) => days.split("-").map(Number));
   }
 
@@ -30,17 +30,26 @@
     return until >= 1 && until <= SOON;
   }
 
+  // `leaves`, or `perhaps leaves` on a day of which nobody can say; nothing if it is not there. What
+  // is eaten is named only in its time, what harms also on the uncertain days before and behind it.
+  function wordsNow(row, day) {
+    const part = row.querySelector(".part").textContent;
+    const on = windowsOf(row.dataset.days).some((window) => isIn(day, window));
+    const unsure = windowsOf(row.dataset.unsure).some((window) => isIn(day, window));
+    if (row.dataset.kind === "harm") return on ? part : unsure && "perhaps " + part;
+    return on && (unsure ? "perhaps " + part : part);
+  }
+
   // What a plant has on a day and what begins soon, as words by the kind of row.
   function partsOf(body, day) {
     const now = { eaten: [], seen: [], harm: [] };
     const soon = { eaten: [], seen: [], harm: [] };
     for (const row of body.querySelectorAll("tr[data-kind]")) {
-      const part = row.querySelector(".part").textContent;
-      const windows = windowsOf(row);
-      if (windows.some((window) => isIn(day, window))) {
-        now[row.dataset.kind].push(part);
-      } else if (windows.some((window) => beginsSoon(day, window))) {
-        soon[row.dataset.kind].push(part);
+      const words = wordsNow(row, day);
+      if (words) {
+        now[row.dataset.kind].push(words);
+      } else if (windowsOf(row.dataset.days).some((window) => beginsSoon(day, window))) {
+        soon[row.dataset.kind].push(row.querySelector(".part").textContent);
       }
     }
     return { now, soon };

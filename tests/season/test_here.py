@@ -104,10 +104,20 @@ def test_a_row_is_on_from_its_first_to_its_last_day() -> None:
     assert [leaves.is_on(day_of_year(*day)) for day in days] == [False, True, True, False]
 
 
-@pytest.mark.parametrize("here", [None, Spot(30, 2, 0)])
-def test_without_a_place_or_too_far_away_the_days_stand(here: Spot | None) -> None:
-    year = year_at(RAMSONS, here)
+def test_without_a_place_the_days_stand() -> None:
+    year = year_at(RAMSONS, None)
     assert not year.is_estimate
+    assert year.seen[0].windows == (window((2, 21), (6, 20)),)
+
+
+@pytest.mark.parametrize("here", [Spot(30, 2, 0), Spot(54.4, -105, 150), Spot(54.4, -2.6)])
+def test_days_that_stand_because_the_law_cannot_be_used_are_a_guess_all_the_same(
+    here: Spot,
+) -> None:
+    """Too far away, on another continent, or at a height that is not told."""
+    year = year_at(RAMSONS, here)
+    assert year.is_estimate
+    assert all(row.about for row in year.rows)
     assert year.seen[0].windows == (window((2, 21), (6, 20)),)
 
 
@@ -145,18 +155,30 @@ def test_a_time_that_was_not_read_has_no_days() -> None:
 
 
 @pytest.mark.parametrize(
-    ("day", "sure"),
-    [((3, 12), False), ((3, 13), False), ((3, 23), True), ((6, 2), True), ((6, 3), False)],
-)
-def test_an_estimate_is_sure_between_its_uncertain_ends(
-    day: tuple[int, int], *, sure: bool
-) -> None:
-    """12 days later: from 13 March to 12 June, ten days of doubt at either end."""
+    ("day", "unsure"),
+    [((3, 2), False), ((3, 3), True), ((3, 13), True), ((3, 22), True), ((3, 23), False),
+     ((6, 2), False), ((6, 3), True), ((6, 22), True), ((6, 23), False)],
+)  # fmt: skip
+def test_of_an_estimate_both_ends_are_unsure(day: tuple[int, int], *, unsure: bool) -> None:
+    """12 days later: from 13 March to 12 June, ten days of doubt on either side of both."""
     leaves = year_at(RAMSONS, NORTH).eaten[0]
-    assert leaves.is_sure_on(day_of_year(*day)) is sure
+    assert leaves.is_unsure_on(day_of_year(*day)) is unsure
 
 
-def test_where_it_was_seen_a_row_is_sure_whenever_it_is_on() -> None:
-    leaves = year_of(RAMSONS).eaten[0]
-    assert leaves.is_sure_on(day_of_year(3, 1))
-    assert not leaves.is_sure_on(day_of_year(2, 28))
+def test_where_it_was_seen_what_is_eaten_is_sure_and_what_is_seen_may_come_early() -> None:
+    eaten, _, leaves, *_ = year_of(RAMSONS).rows
+    assert eaten.unsure == ()
+    assert leaves.is_unsure_on(day_of_year(2, 17))
+    assert not leaves.is_unsure_on(day_of_year(2, 15))
+
+
+@pytest.mark.parametrize(
+    ("season", "may"),
+    [("leaves: May", False), ("leaves: when warm", True), ("leaves: none", False), ("", True)],
+)
+def test_a_plant_may_be_seen_unless_its_lesson_says_that_it_cannot(
+    season: str, *, may: bool
+) -> None:
+    year = year_of(f"---\ntaught as: look-alike\n---\n## Season\n- {season}\n")
+    assert year.may_be_seen(day_of_year(1, 15)) is may
+    assert not year.can_be_seen(day_of_year(1, 15))

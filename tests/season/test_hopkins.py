@@ -82,6 +82,10 @@ def test_a_height_that_is_not_told_is_left_out(origin: Spot, here: Spot) -> None
     assert (shift.elevation, shift.left_out) == (0, ("elevation",))
 
 
+def test_at_the_same_place_no_height_need_be_told() -> None:
+    assert shift_between(Spot(54, -2), Spot(54, -2)).left_out == ()
+
+
 @pytest.mark.parametrize(
     ("origin", "here", "reason"),
     [

@@ -161,12 +161,20 @@ def now_of(years: Iterable[PlantYear], day: int) -> Now:
     """Return the three lists of a day of the year."""
     lists = Now([], [], [])
     for year in years:
-        on = [row for row in year.rows if row.is_on(day)]
-        soon = [row for row in year.rows if row not in on and _begins_soon(row, day)]
-        _note(lists.food, year, _food_words(on))
-        _note(lists.soon, year, _food_words(soon))
-        _note(lists.harm, year, _harm_words(on, soon))
+        now = {row: words for row in year.rows if (words := _words_now(row, day))}
+        soon = [row for row in year.rows if row not in now and _begins_soon(row, day)]
+        _note(lists.food, year, _to_eat([now[row] for row in now if row.kind == "eaten"]))
+        _note(lists.soon, year, _to_eat(_names(soon, "eaten")))
+        harm = [now[row] for row in now if row.kind == "harm"]
+        _note(lists.harm, year, _harm_words(harm, _names(soon, "harm")))
     return lists
+
+
+def _words_now(row: Row, day: int) -> str:
+    if row.kind == "harm":
+        unsure = f"perhaps {row.name}" if row.is_unsure_on(day) else ""
+        return row.name if row.is_on(day) else unsure
+    return ("perhaps " * row.is_unsure_on(day) + row.name) if row.is_on(day) else ""
 
 
 def _note(into: list[tuple[str, str]], year: PlantYear, words: str) -> None:
@@ -187,13 +195,12 @@ def _and(words: Sequence[str]) -> str:
     return " and ".join([", ".join(words[:-1]), words[-1]] if len(words) > 1 else words)
 
 
-def _food_words(rows: Sequence[Row]) -> str:
-    eaten = _names(rows, "eaten")
-    return f"{_and(eaten)} to eat" if eaten else ""
+def _to_eat(parts: Sequence[str]) -> str:
+    return f"{_and(parts)} to eat" if parts else ""
 
 
-def _harm_words(on: Sequence[Row], soon: Sequence[Row]) -> str:
-    said = [("", _and(_names(on, "harm"))), ("soon ", _and(_names(soon, "harm")))]
+def _harm_words(now: Sequence[str], soon: Sequence[str]) -> str:
+    said = [("", _and(now)), ("soon ", _and(soon))]
     return "; ".join(before + names for before, names in said if names)
 
 

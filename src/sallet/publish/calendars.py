@@ -92,10 +92,10 @@ def _harvest(course: Course, year: PlantYear, plan: Plan, bank: Bank) -> Iterato
                 )
 
 
-def _occurrences(window: Window, years: range) -> Iterator[tuple[date, date]]:
+def _occurrences(window: Window, years: tuple[int, ...]) -> Iterator[tuple[date, date]]:
     """Yield a window's first and last date, each time that a day of it falls into the years."""
     wraps = window.first > window.last
-    for year in range(years.start - (1 if wraps else 0), years.stop):
+    for year in sorted({*years, *(year - 1 for year in years if wraps)}):
         # Counted back from the day behind it: the year of a lesson has no 29 February.
         behind = _date(year + (1 if wraps else 0) + window.last // YEAR, window.last % YEAR + 1)
         yield _date(year, window.first), behind - timedelta(days=1)
@@ -124,9 +124,9 @@ def gathered_all_year(plan: Plan) -> tuple[tuple[Lesson, str], ...]:
     )
 
 
-def _years(plan: Plan) -> range:
-    dates = [meeting.session.date for meeting in plan.meetings]
-    return range(min(dates).year, max(dates).year + 1) if dates else range(0)
+def _years(plan: Plan) -> tuple[int, ...]:
+    # Only years with a session: a slip in one date must not fill a calendar for centuries.
+    return tuple(sorted({meeting.session.date.year for meeting in plan.meetings}))
 
 
 def _stamp(plan: Plan) -> datetime:
@@ -136,6 +136,7 @@ def _stamp(plan: Plan) -> datetime:
 
 
 def _uid(course: Course, *parts: object) -> str:
-    # The number, not the date, names a session: a moved one then replaces its old entry.
+    # The number, not the date, names a session: where a calendar goes by that, a moved one takes
+    # the place of its old entry.
     words = "|".join(map(str, ("sallet", course.title, course.place.name, *parts)))
     return str(uuid5(NAMESPACE_URL, words))

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from math import ceil
 from typing import TYPE_CHECKING, Final, Literal
 
-from sallet.lesson.value import Window
+from sallet.lesson.value import Window, Words
 from sallet.lesson.values.times import YEAR
 from sallet.season.hopkins import Shift, shift_between, spot_of
 from sallet.season.move import Move, between, moved
@@ -42,6 +42,11 @@ class Stretch:
     """By how many days its first and its last day are uncertain, either way."""
     observed: Observed | None = None
     """What was seen here, where the first day is no estimate but was seen."""
+
+    @property
+    def is_unread(self) -> bool:
+        """Whether the lesson's words say a time that could not be read."""
+        return isinstance(self.item.value, Words)
 
     @property
     def firm(self) -> Window | None:
@@ -86,11 +91,20 @@ class Row:
         """Return whether it can be met on a day of the year (1–365)."""
         return any(day in window for window in self.windows)
 
-    def is_sure_on(self, day: int) -> bool:
-        """Return whether it can be met on a day of which an estimate leaves no doubt."""
-        if not self.about:
-            return self.is_on(day)
-        return any(day in firm for stretch in self.stretches if (firm := stretch.firm))
+    @property
+    def unsure(self) -> tuple[Window, ...]:
+        """Return the days of which nobody can say whether it can be met.
+
+        What is eaten is told as the lesson has it where the lesson was seen. Of what can be seen
+        the ends are always uncertain: a plant that harms may come early anywhere.
+        """
+        if self.kind == "eaten" and not self.about:
+            return ()
+        return tuple(end for stretch in self.stretches for end in stretch.unsure)
+
+    def is_unsure_on(self, day: int) -> bool:
+        """Return whether a day is one of those of which nobody can say."""
+        return any(day in end for end in self.unsure)
 
 
 @dataclass(frozen=True)
@@ -107,8 +121,8 @@ class PlantYear:
 
     @property
     def is_estimate(self) -> bool:
-        """Whether its days are others than the lesson's."""
-        return not self.move.is_none
+        """Whether its days are not those of the place where they were seen."""
+        return not self.move.is_none or _is_elsewhere(self.shift)
 
     @property
     def eaten(self) -> tuple[Row, ...]:
@@ -129,19 +143,23 @@ class PlantYear:
 
         So it is within the days by which a time is uncertain, and wherever none could be read.
         """
-        stretches = [stretch for row in self.seen for stretch in row.stretches]
-        unsure = (
-            stretch.here is None or any(day in end for end in stretch.unsure)
-            for stretch in stretches
-        )
-        return self.can_be_seen(day) or not stretches or any(unsure)
+        unread = any(s.is_unread for row in self.seen for s in row.stretches)
+        unsure = any(row.is_unsure_on(day) for row in self.seen)
+        return self.can_be_seen(day) or not self.seen or unread or unsure
 
 
 def plant_year(lesson: Lesson, here: Spot | None, observed: Sequence[Observed] = ()) -> PlantYear:
     """Return a plant's year at a place; what was seen there takes the estimate's place."""
     shift = shift_between(spot_of(lesson.front.seen_at), here)
     move = with_observations(by_law(shift), observed)
-    return PlantYear(lesson, tuple(_rows(lesson, move, observed)), shift, move, tuple(observed))
+    about = not move.is_none or _is_elsewhere(shift)
+    rows = tuple(_rows(lesson, move, observed, about=about))
+    return PlantYear(lesson, rows, shift, move, tuple(observed))
+
+
+def _is_elsewhere(shift: Shift) -> bool:
+    # Where a part of the law is left out, days that stand as written are a guess all the same.
+    return bool({*shift.left_out} - {"no place seen", "no place here"})
 
 
 def by_law(shift: Shift) -> Move:
@@ -155,17 +173,19 @@ def by_law(shift: Shift) -> Move:
     )
 
 
-def _rows(lesson: Lesson, move: Move, observed: Sequence[Observed]) -> Iterator[Row]:
+def _rows(
+    lesson: Lesson, move: Move, observed: Sequence[Observed], *, about: bool
+) -> Iterator[Row]:
     for part in lesson.edible_parts:
-        yield _row(part.timing, "eaten", move, ())
+        yield Row(part.timing, "eaten", _stretches(part.timing, move, ()), about)
     kind: Kind = "seen" if lesson.is_food else "harm"
     for timing in lesson.season:
-        yield _row(timing, kind, move, [o for o in observed if o.timing is timing])
+        seen = [one for one in observed if one.timing is timing]
+        yield Row(timing, kind, _stretches(timing, move, seen), about)
 
 
-def _row(timing: Timing, kind: Kind, move: Move, observed: Sequence[Observed]) -> Row:
-    stretches = tuple(_stretch(item, move, observed) for item in timing.items)
-    return Row(timing, kind, stretches, about=not move.is_none)
+def _stretches(timing: Timing, move: Move, observed: Sequence[Observed]) -> tuple[Stretch, ...]:
+    return tuple(_stretch(item, move, observed) for item in timing.items)
 
 
 def _stretch(item: Item, move: Move, observed: Sequence[Observed]) -> Stretch:

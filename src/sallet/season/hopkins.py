@@ -116,6 +116,8 @@ def _by_longitude(origin: Spot, here: Spot, left_out: list[LeftOut]) -> float:
 
 
 def _by_elevation(origin: Spot, here: Spot, left_out: list[LeftOut]) -> float:
+    if origin == here:
+        return 0.0  # the same place, though nobody told how high it lies
     if origin.elevation is None or here.elevation is None:
         left_out.append("elevation")
         return 0.0

@@ -116,7 +116,7 @@ def year_words(year: PlantYear) -> str:
         return _sentences([seen, *_moved_here(year)])
     if shift.origin is None or shift.here is None:
         return _sentences(left_out_words(shift))
-    if not year.is_estimate and ("too far" in shift.left_out or not shift.left_out):
+    if year.move.is_none and ("too far" in shift.left_out or not shift.left_out):
         return _sentences([f"as {seen}", *left_out_words(shift)])
     moved = () if "too far" in shift.left_out else (_moved(shift),)
     return _sentences([f"estimated from what was {seen}", *moved, *left_out_words(shift)])
@@ -150,8 +150,9 @@ def _of_some(lessons: Sequence[Lesson], note: str) -> str:
 def rule_words(years: Iterable[PlantYear]) -> str:
     """Return by what rule the dates of some plants are estimated; nothing where none is."""
     moved = [year for year in years if year.is_estimate]
+    by_law = (not year.observed and "too far" not in year.shift.left_out for year in moved)
     rules = [
-        LAW if any(not year.observed for year in moved) else "",
+        LAW if any(by_law) else "",
         BY_SIGHT if any(year.observed for year in moved) else "",
         CARE if moved else "",
     ]

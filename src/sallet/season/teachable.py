@@ -67,9 +67,8 @@ class Teachable:
 
         Before one whose time is an estimate, and uncertain on the day, stands `perhaps`.
         """
-        rows = [row for row in self.year.eaten if row.is_on(day)]
-        sure = {row.name: row.is_sure_on(day) for row in rows}
-        return tuple(name if sure[name] else f"perhaps {name}" for name in sure)
+        unsure = {row.name: row.is_unsure_on(day) for row in self.year.eaten if row.is_on(day)}
+        return tuple(f"perhaps {name}" if unsure[name] else name for name in unsure)
 
     def seen(self, day: int) -> tuple[str, ...]:
         """Return what else can be seen on a day."""
