@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import product
 from math import inf
 from typing import TYPE_CHECKING
@@ -36,6 +37,7 @@ class Filling:
     """What comes first and what then: the second plant in no earlier session than the first."""
 
 
+@lru_cache(maxsize=8)
 def fill(filling: Filling) -> tuple[tuple[int, ...], ...]:
     """Return for each plant the sessions in which it is taught; none where there is no room.
 
@@ -49,6 +51,7 @@ def fill(filling: Filling) -> tuple[tuple[int, ...], ...]:
     sum of squares); early sessions, and for plants out of season the fewest days away; what is
     early in season order before what is late.
     """
+    # A course is planned for its checks and again for its pages: it is reckoned out once.
     timetable = _Timetable(filling)
     given = timetable.given()
     return tuple(tuple(sorted({*on})) or given.get(p, ()) for p, on in enumerate(timetable.pins))

@@ -22,6 +22,8 @@ LAW: Final = (
     "122 metres (400 feet) of height."
 )
 """How a date is moved of which nothing was seen here."""
+GUESS: Final = "So far away the times are no more than a guess."
+"""What stands beside dates that are too far from home to be moved."""
 BY_SIGHT: Final = (
     "The plant's other parts are moved by as many days, in autumn the other way than in spring."
 )
@@ -150,11 +152,13 @@ def _of_some(lessons: Sequence[Lesson], note: str) -> str:
 def rule_words(years: Iterable[PlantYear]) -> str:
     """Return by what rule the dates of some plants are estimated; nothing where none is."""
     moved = [year for year in years if year.is_estimate]
-    by_law = (not year.observed and "too far" not in year.shift.left_out for year in moved)
+    seen = [year for year in moved if year.observed]
+    far = [year for year in moved if not year.observed and "too far" in year.shift.left_out]
     rules = [
-        LAW if any(by_law) else "",
-        BY_SIGHT if any(year.observed for year in moved) else "",
-        CARE if moved else "",
+        LAW if len(seen) + len(far) < len(moved) else "",
+        BY_SIGHT if seen else "",
+        CARE if len(far) < len(moved) else "",
+        GUESS if far else "",
     ]
     return " ".join(rule for rule in rules if rule)
 
