@@ -9,6 +9,7 @@ from typing import Annotated, Any, Final
 from pydantic import BeforeValidator, Field
 
 from sallet.course.model import SeenOn
+from sallet.course.series import YEARS
 from sallet.lesson.values.times import LENGTHS, MONTHS
 
 DAY: Final = r"^[0-9]{4}-[0-9]{2}-[0-9]{2}$"
@@ -17,8 +18,6 @@ SEEN: Final = (
     r"|[0-9]{4}-[0-9]{2}-[0-9]{2})$"
 )
 
-YEARS: Final = range(1900, 3000)
-"""A year outside is a slip, and dates are counted some years on from here."""
 _NO_DAY: Final = "expected a date such as 2027-03-06"
 _NO_SEEN: Final = "expected a day such as `2 May 2026` or `2 May`"
 

@@ -7,11 +7,11 @@ from datetime import date
 from itertools import islice, takewhile
 from typing import TYPE_CHECKING, Final
 
-from sallet.course.days import YEARS
-
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+YEARS: Final = range(1900, 3000)
+"""A year outside is a slip, and dates are counted some years on from here."""
 _LAST: Final = date(YEARS[-1], 12, 31).toordinal()
 
 
