@@ -152,6 +152,12 @@ def test_a_session_tells_all_that_a_student_must_know() -> None:
     ]
 
 
+def test_the_village_is_not_named_twice() -> None:
+    course = COURSE.replace("meets at: by the pump", "meets at: Askerby, by the pump")
+    (first, _) = told(site_with(course).calendars["sessions.ics"])
+    assert first.place == "Askerby, by the pump"
+
+
 def test_the_calendars_have_the_courses_name() -> None:
     names = [str(calendar_of(text)["NAME"]) for text in SITE.calendars.values()]
     assert names == ["Walks", "Walks: what can be gathered"]

@@ -386,6 +386,14 @@ def test_nobody_is_told_of_tasting_a_plant_that_harms() -> None:
     )
 
 
+def test_the_briefing_says_so_where_nobody_told_when_a_look_alike_is_about() -> None:
+    """Silence would read as: not about."""
+    course = "plants: [a]\nsessions: [{date: 2027-05-01}]\n"
+    plant = "---\nname: A\n---\n## Look-alikes\n### B\nRound.\n- danger: deadly\n"
+    page = seen(pages_of({"course.yml": course, "a.md": plant})["syllabus.html"]).text
+    assert "A: not B ▲▲ deadly when it is about is not told" in page
+
+
 def test_every_briefing_has_a_name_of_its_own() -> None:
     """Else those who hear the page cannot tell one session's from another's."""
     named = re.findall(

@@ -32,7 +32,8 @@ def sessions_calendar(course: Course, plan: Plan) -> str:
 
 def _session(course: Course, meeting: Meeting) -> Event:
     session = meeting.session
-    place = ", ".join(part for part in (session.meets_at, course.place.name) if part)
+    village = "" if course.place.name in session.meets_at else course.place.name
+    place = ", ".join(part for part in (session.meets_at, village) if part)
     title = session.title or course.title
     return Event(
         uid=_uid(course, "session", meeting.number),
