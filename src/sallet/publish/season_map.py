@@ -48,7 +48,7 @@ _LINE: Final = 1.12
 """Down to the first line of a name, and from one to the next, in em of its own letters."""
 _TALLEST: Final = 5.0
 """Millimetres of a lane on a sheet with few plants."""
-TALL: Final = 130.0
+TALL: Final = 131.0
 """Millimetres of the drawing on a sheet: A4 on its side, less margins, heading and key."""
 
 
