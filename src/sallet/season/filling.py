@@ -13,7 +13,7 @@ from itertools import product
 from math import inf
 from typing import TYPE_CHECKING
 
-from sallet.season.programme import Programme
+from sallet.season.programme import NO_LIMIT, Programme
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping, Sequence
@@ -119,7 +119,10 @@ class _Timetable:
 
     def given(self) -> dict[int, tuple[int, ...]]:
         """Return the session given to each plant that is not pinned and gets one."""
-        for wish in self._wishes():
+        season, *others = self._wishes()
+        # That no plan has more plants in season is said to people: it must be proven.
+        self.programme.minimise(season, NO_LIMIT)
+        for wish in others:
             self.programme.minimise(wish)
         taught = self.programme.values
         return {plant: (number,) for (plant, number), c in self.column.items() if taught[c] > 1 / 2}
