@@ -11,11 +11,9 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
 from sallet.findings import Severity
-from sallet.lesson.values.times import YEAR
 from sallet.season.here import by_law
 from sallet.season.hopkins import FARTHEST, shift_between, spot_of
-from sallet.season.move import days_from
-from sallet.season.observed import observed_here
+from sallet.season.observed import days_late, observed_here
 from sallet.season.words import day_words
 
 if TYPE_CHECKING:
@@ -23,7 +21,6 @@ if TYPE_CHECKING:
 
     from sallet.course.model import Course
     from sallet.lesson.bank import Bank
-    from sallet.season.observed import Observed
 
 ID: Final = "observation-far"
 SEVERITY: Final = Severity.WARN
@@ -41,7 +38,9 @@ BAD = {"course.yml": "seen here: {ramsons flowers: 2 July 2026}\n", "ramsons.md"
 def check(course: Course, bank: Bank) -> Iterator[Problem]:
     """Yield each observation that is far from what the lesson tells."""
     for observed in observed_here(course, bank):
-        apart = abs(days_from(_expected(observed, course), observed.day))
+        origin = spot_of(observed.lesson.front.seen_at)
+        law = by_law(shift_between(origin, spot_of(course.place)))
+        apart = abs(days_late(observed, law))
         if apart > FARTHEST:
             there = day_words(observed.window.first)
             message = (
@@ -50,10 +49,3 @@ def check(course: Course, bank: Bank) -> Iterator[Problem]:
             )
             hint = "look at the month, and at whether it was this plant"
             yield Problem(course.where("seen here", observed.observation.words), message, hint)
-
-
-def _expected(observed: Observed, course: Course) -> int:
-    # Half a year lies between the halves of the earth: that is no slip.
-    origin, here = spot_of(observed.lesson.front.seen_at), spot_of(course.place)
-    half = by_law(shift_between(origin, here)).to_other_half
-    return (observed.window.first + half - 1) % YEAR + 1

@@ -24,9 +24,10 @@ STANDING: Final = (
 )
 """Told at every session. Common practice of teachers, without a published source."""
 OUTDOORS: Final = (
-    "confusion", "season of danger", "taste tests", "skin", "sunlight", "eyes", "stings", "thorns", "hairs", "gloves", "polluted ground",
-    "sprayed ground", "roads", "dogs' mess", "dirty water", "water parasites", "livestock ground",
-    "blue-green scum", "floods", "unsafe places", "ticks", "mixed picking", "all parts",
+    "confusion", "season of danger", "taste tests", "skin", "sunlight", "eyes", "stings", "thorns",
+    "hairs", "gloves", "polluted ground", "sprayed ground", "roads", "dogs' mess", "dirty water",
+    "water parasites", "livestock ground", "blue-green scum", "floods", "unsafe places", "ticks",
+    "mixed picking", "all parts",
 )  # fmt: skip
 """The kinds of caution that matter as soon as one stands beside the plant.
 

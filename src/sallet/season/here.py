@@ -122,7 +122,7 @@ class PlantYear:
     @property
     def is_estimate(self) -> bool:
         """Whether its days are not those of the place where they were seen."""
-        return not self.move.is_none or _is_elsewhere(self.shift)
+        return is_estimate(self.move, self.shift)
 
     @property
     def eaten(self) -> tuple[Row, ...]:
@@ -152,14 +152,14 @@ def plant_year(lesson: Lesson, here: Spot | None, observed: Sequence[Observed] =
     """Return a plant's year at a place; what was seen there takes the estimate's place."""
     shift = shift_between(spot_of(lesson.front.seen_at), here)
     move = with_observations(by_law(shift), observed)
-    about = not move.is_none or _is_elsewhere(shift)
-    rows = tuple(_rows(lesson, move, observed, about=about))
+    rows = tuple(_rows(lesson, move, observed, about=is_estimate(move, shift)))
     return PlantYear(lesson, rows, shift, move, tuple(observed))
 
 
-def _is_elsewhere(shift: Shift) -> bool:
+def is_estimate(move: Move, shift: Shift) -> bool:
+    """Return whether days are not those of the place where they were seen."""
     # Where a part of the law is left out, days that stand as written are a guess all the same.
-    return bool({*shift.left_out} - {"no place seen", "no place here"})
+    return not move.is_none or bool({*shift.left_out} - {"no place seen", "no place here"})
 
 
 def by_law(shift: Shift) -> Move:

@@ -78,8 +78,8 @@ def with_observations(move: Move, observed: Sequence[Observed]) -> Move:
     A plant that was late in spring is taken to be early in autumn by as many days, as the law
     has it, unless an autumn event was seen here too.
     """
-    spring = [_days(o, move) for o in observed if move.is_spring(o.window.first)]
-    autumn = [_days(o, move) for o in observed if not move.is_spring(o.window.first)]
+    spring = [days_late(o, move) for o in observed if move.is_spring(o.window.first)]
+    autumn = [days_late(o, move) for o in observed if not move.is_spring(o.window.first)]
     if spring and autumn:
         return replace(move, spring=_mean(spring), autumn=_mean(autumn))
     if spring:
@@ -89,12 +89,13 @@ def with_observations(move: Move, observed: Sequence[Observed]) -> Move:
     return move
 
 
-def _days(observed: Observed, move: Move) -> float:
+def days_late(observed: Observed, move: Move) -> int:
+    """Return by how many days a part was later here than in the lesson, half a year apart or not."""
     start = (observed.window.first + move.to_other_half - 1) % YEAR + 1
     return days_from(start, observed.day)
 
 
-def _mean(days: Sequence[float]) -> float:
+def _mean(days: Sequence[int]) -> float:
     return sum(days) / len(days)
 
 

@@ -75,12 +75,12 @@ class _Planner:
         pairs = look_alike_pairs(bank.lessons, bank)
         self.pairs = frozenset(pair for pair in pairs if pair <= self.at.keys())
         self.pins = [self._named(session.plants, bank) for session in self.sessions]
-        self.after = tuple(self._after(course, bank))
-        aside = contradictions(self._filling().pins, self.after)
-        self.held = [rule for rule in self.after if rule not in aside]
+        self.filling = self._filling(tuple(self._after(course, bank)))
+        aside = contradictions(self.filling.pins, self.filling.after)
+        self.held = [rule for rule in self.filling.after if rule not in aside]
 
     def plan(self) -> Plan:
-        sessions_of = fill(self._filling())
+        sessions_of = fill(self.filling)
         inside = [
             [plant for plant, numbers in enumerate(sessions_of) if number in numbers]
             for number in range(len(self.sessions))
@@ -93,7 +93,7 @@ class _Planner:
         )
 
     def broken(self) -> frozenset[tuple[str, str]]:
-        filling = self._filling()
+        filling = self.filling
         # Without pins nothing but a circle is left, and that is no fault of theirs.
         circles = contradictions((), filling.after)
         found = [r for r in contradictions(filling.pins, filling.after) if r not in circles]
@@ -109,7 +109,7 @@ class _Planner:
                 for first in self._named(rule.first, bank):
                     yield first, then
 
-    def _filling(self) -> Filling:
+    def _filling(self, after: tuple[tuple[int, int], ...]) -> Filling:
         days = [day_of(session.date) for session in self.sessions]
         numbers = range(len(self.sessions))
         return Filling(
@@ -120,7 +120,7 @@ class _Planner:
                 for plant in range(len(self.plants))
             ),
             pairs=tuple(sorted((min(p), max(p)) for p in map(self._numbers, self.pairs))),
-            after=self.after,
+            after=after,
         )
 
     def _numbers(self, pair: Pair) -> list[int]:
