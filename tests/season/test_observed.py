@@ -157,3 +157,12 @@ def test_a_window_never_ends_before_the_day_on_which_it_was_seen_to_begin() -> N
     assert onset_here(Window(100, 120), 130) == Window(130, 130)
     assert onset_here(Window(350, 20), 5) == Window(5, 20)
     assert onset_here(Window(100, 120), 90) == Window(90, 120)
+
+
+def test_a_window_that_what_was_seen_has_shortened_keeps_a_day_that_is_certain() -> None:
+    """Buds seen on 29 July, of which the lesson has no more than July."""
+    found = year("garlic-mustard", "garlic mustard flower buds: 29 July")
+    (stretch,) = next(row for row in found.seen if row.name == "flower buds").stretches
+    assert stretch.here
+    assert stretch.firm
+    assert set(stretch.firm.days) <= set(stretch.here.days)

@@ -192,13 +192,12 @@ def _stretch(item: Item, move: Move, observed: Sequence[Observed]) -> Stretch:
     if not isinstance(item.value, Window):
         return Stretch(item)
     here = moved(item.value, move)
-    seen = next((o for o in observed if o.window == item.value), None)
     if len(here.days) >= YEAR:
         return Stretch(item, here)
-    soft = _soft(item.value, here, move)
-    if seen is None:
-        return Stretch(item, here, soft)
-    return Stretch(item, onset_here(here, seen.day), soft, seen)
+    seen = next((o for o in observed if o.window == item.value), None)
+    if seen:
+        here = onset_here(here, seen.day)
+    return Stretch(item, here, _soft(item.value, here, move), seen)
 
 
 def _soft(window: Window, here: Window, move: Move) -> tuple[int, int]:
