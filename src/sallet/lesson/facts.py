@@ -48,7 +48,7 @@ def read_fact(
         fault = Fault("unknown-label", bullet.label.span, bullet.label.value, nearest,
                       subject.heading)  # fmt: skip
         faults.append(fault)
-    items, wrong = _read(bullet.value, label, vocabulary)
+    items, wrong = read_value(bullet.value, label, vocabulary)
     if not bullet.value.value.strip():
         wrong.append(Fault("empty-value", bullet.label.span, bullet.label.value))
     faults.extend(wrong)
@@ -69,9 +69,10 @@ def read_fact(
     )
 
 
-def _read(
+def read_value(
     value: Text, label: Label | None, vocabulary: Vocabulary
 ) -> tuple[tuple[Item, ...], list[Fault]]:
+    """Return the items of a value by the grammar of its label's kind; no label, mere words."""
     match label.kind if label else "words":
         case "states" if label:
             return read_states(value, label, vocabulary)
