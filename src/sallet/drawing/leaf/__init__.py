@@ -1,0 +1,1 @@
+"""Leaves: blades, divided leaves, how they are set and held."""
