@@ -1,0 +1,1 @@
+"""One flower: from above, from the side, as a head of florets."""
