@@ -1,0 +1,1 @@
+"""Flowers in clusters: a frame in space, seen a little from above."""
