@@ -1,0 +1,1 @@
+"""Fruit and seeds: whole, cut, with what holds and covers them."""
