@@ -1,0 +1,1 @@
+"""Stems: cut across, a piece from the side, how they grow."""

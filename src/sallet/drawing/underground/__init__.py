@@ -1,0 +1,1 @@
+"""What is under the soil: roots, bulbs, tubers, creeping stems."""
