@@ -1,0 +1,95 @@
+"""The kinds of figures, and what their words for writers promise."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import pytest
+
+from helpers.workshop import lesson_of
+from sallet.drawing.figures import figures
+from sallet.drawing.kinds import HABIT, KINDS, Kind
+from sallet.drawing.told import Told, specimen
+from sallet.drawing.words import EXAMPLES
+from sallet.lesson.vocabulary_file import load_vocabulary
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from sallet.drawing.ink import Ink
+
+VOCABULARY = load_vocabulary()
+LESSONS = sorted((Path(__file__).parents[2] / "lessons").glob("*.md"))
+
+
+@pytest.mark.parametrize("kind", KINDS, ids=lambda kind: f"{kind.name}, {kind.organ}")
+def test_every_label_named_is_one_of_the_organ(kind: Kind) -> None:
+    subject = VOCABULARY.subject(kind.organ)
+    assert [label for label in kind.shows if subject.label(label) is None] == []
+
+
+def test_a_whole_plant_shows_its_leaves() -> None:
+    subject = VOCABULARY.subject("leaves")
+    assert [label for label in HABIT.shows if subject.label(label) is None] == []
+
+
+@pytest.mark.parametrize("path", LESSONS, ids=lambda path: path.stem)
+def test_the_words_of_a_lesson_s_figures_name_exactly_what_is_drawn(path: Path) -> None:
+    """Whatever is named is seen: another value is drawn otherwise. What is not named is not seen."""
+    lesson = lesson_of(path.read_text(encoding="utf-8"), path.name)
+    for figure in figures(lesson.facts, VOCABULARY):
+        assert figure.kind is not None
+        shown = {character.label for character in figure.sketch.shows}
+        for label in figure.told.items:
+            seen = any(
+                _as_drawn(figure.kind, other) != _as_drawn(figure.kind, figure.told)
+                for other in _others(figure.told, label, only_without=label not in shown)
+            )
+            assert (figure.words, label, seen) == (figure.words, label, label in shown)
+
+
+def _as_drawn(kind: Kind, told: Told) -> tuple[Ink, float | None] | None:
+    sketch = kind.draw(told, kind.size)
+    return None if sketch is None else (sketch.ink, sketch.scale)
+
+
+def _others(told: Told, label: str, *, only_without: bool) -> Iterator[Told]:
+    """Yield what is told with nothing, and with something else, told of one label."""
+    yield told.without(label)
+    known = told.subject.label(label)
+    assert known is not None
+    for state in () if only_without else known.states:
+        other = specimen(VOCABULARY, told.organ, **{label: state.name})
+        yield told.with_(label, other.items[label])
+
+
+@pytest.mark.parametrize("kind", KINDS, ids=lambda kind: f"{kind.name}, {kind.organ}")
+def test_nothing_is_drawn_of_nothing(kind: Kind) -> None:
+    assert kind.draw(Told(VOCABULARY.subject(kind.organ), {}), kind.size) is None
+
+
+@pytest.mark.parametrize("path", LESSONS, ids=lambda path: path.stem)
+def test_a_lesson_s_figures_show_only_labels_that_are_named(path: Path) -> None:
+    lesson = lesson_of(path.read_text(encoding="utf-8"), path.name)
+    for figure in figures(lesson.facts, VOCABULARY):
+        shows = HABIT.shows if figure.kind is None else figure.kind.shows
+        assert [c.label for c in figure.sketch.shows if c.label not in shows] == []
+
+
+@pytest.mark.parametrize("kind", KINDS, ids=lambda kind: f"{kind.name}, {kind.organ}")
+def test_specimens_show_only_labels_that_are_named(kind: Kind) -> None:
+    for example in EXAMPLES:
+        label = VOCABULARY.subject(example.organ).label(example.label)
+        if example.organ != kind.organ or label is None:
+            continue
+        for state in label.states:
+            words = {**example.base, example.label: state.name}
+            sketch = kind.draw(specimen(VOCABULARY, kind.organ, **words), kind.size)
+            shown = [c.label for c in sketch.shows] if sketch else []
+            assert [name for name in shown if name not in kind.shows] == []
+
+
+def test_the_main_kinds_are_of_different_organs() -> None:
+    organs = [kind.organ for kind in KINDS if kind.main]
+    assert len(organs) == len(set(organs))
