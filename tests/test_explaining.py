@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from sallet.checks import CHECKS
 from sallet.checks.catalogue import page_of, summary_of
+from sallet.drawing.kinds import HABIT, KINDS
 from sallet.explaining import explain_words, nothing_known
 from sallet.folder import REFUSED_ABOUT
 from sallet.lesson.vocabulary_file import build_vocabulary, load_vocabulary
@@ -100,9 +103,12 @@ entire (Leaves, margin)
 
 
 @pytest.mark.parametrize("words", ["leaves", "Leaf"])
-def test_a_part_of_the_plant_is_explained_with_its_labels(words: str) -> None:
+def test_a_part_of_the_plant_is_explained_with_its_labels_and_its_drawings(words: str) -> None:
+    text, drawings = (explain_words(words, VOCABULARY) or "").split(
+        "\n\n  Drawn of it, in a plant's plate:\n"
+    )
     assert (
-        explain_words(words, VOCABULARY)
+        text
         == """\
 Leaves
   The flat green parts.
@@ -111,6 +117,25 @@ Leaves
   length
       The length of the blade."""
     )
+    assert drawings.startswith("""\
+  how the leaves rise (leaves)
+      needs `rises from the ground`.
+  how the leaves are set (leaves)
+      needs `arrangement`. It also shows leaves to a node, posture.
+""")
+
+
+def test_a_section_that_is_never_drawn_says_nothing_of_drawings() -> None:
+    assert explain_words("season", VOCABULARY) == "Season\n  When it is seen."
+
+
+@pytest.mark.parametrize("words", ["drawings", " Drawing"])
+def test_what_a_drawing_needs_is_told_for_every_kind_of_it(words: str) -> None:
+    text = explain_words(words, VOCABULARY) or ""
+    entries = [line.strip() for line in text.split("\n") if re.match(r"  \S.* \([a-z ]+\)$", line)]
+    assert entries == [f"{kind.name} ({kind.organ})" for kind in (*KINDS, HABIT)]
+    for kind in KINDS:
+        assert f"needs {kind.needs}." in " ".join(text.split())
 
 
 def test_a_piece_of_a_part_is_explained() -> None:
@@ -155,7 +180,8 @@ def test_without_a_word_there_is_a_list_of_all_there_is() -> None:
   uses
       dye
 
-`sallet explain margin` or `sallet explain leaves` says more."""
+`sallet explain margin` or `sallet explain leaves` says more;
+`sallet explain drawings` says what to record that a plant is drawn."""
     )
 
 

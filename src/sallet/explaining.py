@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.checks import CHECKS
 from sallet.checks.catalogue import page_of, summary_of
+from sallet.drawing.kinds import HABIT, KINDS
 from sallet.folder import REFUSED, REFUSED_ABOUT
 from sallet.lesson.vocabulary import normal
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
     from sallet.lesson.vocabulary import Label, Subject, Vocabulary
 
@@ -26,6 +27,8 @@ def explain_words(words: str, vocabulary: Vocabulary) -> str | None:
     """
     if not words.strip():
         return _contents(vocabulary)
+    if normal(words) in {"drawing", "drawings"}:
+        return _drawings()
     blocks = [*_checks(words), *_subjects(words, vocabulary), *_terms(words, vocabulary)]
     return "\n\n".join(dict.fromkeys(blocks)) or None
 
@@ -47,8 +50,35 @@ def _contents(vocabulary: Vocabulary) -> str:
     for subject in vocabulary.subjects:
         labels = ", ".join(label.name for label in subject.labels)
         lines.append(_entry(subject.name, labels or subject.definition))
-    lines += ["", "`sallet explain margin` or `sallet explain leaves` says more."]
+    lines += ["", "`sallet explain margin` or `sallet explain leaves` says more;"]
+    lines += ["`sallet explain drawings` says what to record that a plant is drawn."]
     return "\n".join(lines)
+
+
+def _drawings() -> str:
+    lines = [
+        "Drawings",
+        *_wrapped(
+            "A plant is drawn from what its lesson records, and from nothing else. What is not"
+            " recorded is left out, or dotted where a line cannot do without it. Of several"
+            " values the first is drawn, of numbers and lengths the middle. Lower and upper"
+            " leaves that differ are drawn side by side."
+        ),
+        "",
+    ]
+    kinds = (*KINDS, HABIT)
+    lines += [_drawn(kind.name, kind.organ, kind.needs, kind.shows) for kind in kinds]
+    return "\n".join(lines)
+
+
+def _drawn(name: str, organ: str, needs: str, shows: Sequence[str]) -> str:
+    also = [label for label in shows if f"`{label}`" not in needs]
+    more = f" It also shows {', '.join(also)}." if also else ""
+    return _entry(f"{name} ({organ})", f"needs {needs}.{more}")
+
+
+def _wrapped(text: str) -> list[str]:
+    return [f"  {line}" for line in wrap(text, _WIDE - 2)]
 
 
 def _entry(name: str, text: str) -> str:
@@ -77,6 +107,9 @@ def _subjects(words: str, vocabulary: Vocabulary) -> Iterator[str]:
 def _subject(subject: Subject) -> str:
     lines = [f"{subject.heading}\n  {subject.definition}"]
     lines += [_entry(label.name, label.definition) for label in subject.labels]
+    drawn = [_drawn(k.name, k.organ, k.needs, k.shows) for k in KINDS if k.organ == subject.name]
+    if drawn:
+        lines += ["", "  Drawn of it, in a plant's plate:", *drawn]
     return "\n".join(lines)
 
 
