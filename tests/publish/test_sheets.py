@@ -111,13 +111,6 @@ def test_a_sections_own_text_stands_above_its_tables() -> None:
     assert FACTS.leads["season"] == ""
 
 
-def test_the_words_are_those_of_this_lesson() -> None:
-    used = {u.subject.name: [x.label.name for x in u.labels] for u in FACTS.words}
-    assert used == {"leaves": ["margin"], "roots": ["width"], "flowers": ["colour"]}
-
-
-# ---- what may be mistaken -----------------------------------------------------------------
-
 LILY = """---
 name: Lily of the valley
 scientific name: Convallaria majalis L.
@@ -143,18 +136,59 @@ Narrow leaves.
 """
 
 
+DRAWN = """## Identification
+### Leaves
+- division: simple
+- shape: ovate
+- margin: entire
+- venation: {venation}
+"""
+
+
+def test_what_can_be_drawn_stands_on_the_plate() -> None:
+    sheet = sheet_of(DRAWN.format(venation="parallel"))
+    assert [(figure.letter, figure.words) for figure in sheet.plate] == [("a", "leaf")]
+    assert [figure.words for figure in FACTS.plate] == ["under the soil"]
+
+
+def test_the_same_organ_of_a_look_alike_stands_beside_it() -> None:
+    lily = LILY + DRAWN.format(venation="net-veined")
+    sheet = sheet_of(DRAWN.format(venation="parallel") + DOUBLES, lily=lily)
+    assert [[f.words for f in double.figures] for double in sheet.doubles] == [
+        ["leaf"], [], [], [],
+    ]  # fmt: skip
+
+
+def test_a_look_alike_without_a_lesson_is_drawn_from_what_is_told_of_it_here() -> None:
+    doubles = DOUBLES.replace(
+        "- margin: entire\n", "- division: simple\n- shape: ovate\n- venation: net-veined\n"
+    )
+    sheet = sheet_of(DRAWN.format(venation="parallel") + doubles, lily=LILY)
+    assert [[f.words for f in double.figures] for double in sheet.doubles] == [
+        [], ["leaf"], [], [],
+    ]  # fmt: skip
+
+
+def test_the_words_are_those_of_this_lesson() -> None:
+    used = {u.subject.name: [x.label.name for x in u.labels] for u in FACTS.words}
+    assert used == {"leaves": ["margin"], "roots": ["width"], "flowers": ["colour"]}
+
+
+# ---- what may be mistaken -----------------------------------------------------------------
+
+
 def test_a_look_alike_is_told_with_its_danger_and_what_tells_it_apart() -> None:
     sheet = sheet_of(DOUBLES, lily=LILY, elder="---\nname: Elder\n---\n")
     entire = (MARGIN, ENTIRE, "", False, "")
     assert plain(sheet.doubles) == [
         ("Lily of the valley", "double-lily-of-the-valley", "Convallaria majalis L.",
          "poisonous", "lily.html", "Lily: two leaves.", "<p>Two leaves from one shoot.</p>",
-         "marked <em>in flower</em>", "", ()),
+         "marked <em>in flower</em>", "", (), ()),
         ("Few-flowered garlic", "double-few-flowered-garlic",
          "Allium paradoxum (M.Bieb.) G.Don", "harmless", "", "Narrow leaves.",
-         "<p>Narrow leaves.</p>", "", "", (("Leaves", (entire,)),)),
-        ("Elder", "double-elder", "", "food", "elder.html", "", "", "", "", ()),
-        ("Nobody knows", "double-nobody-knows", "", "unknown", "", "", "", "", "", ()),
+         "<p>Narrow leaves.</p>", "", "", (("Leaves", (entire,)),), ()),
+        ("Elder", "double-elder", "", "food", "elder.html", "", "", "", "", (), ()),
+        ("Nobody knows", "double-nobody-knows", "", "unknown", "", "", "", "", "", (), ()),
     ]  # fmt: skip
 
 

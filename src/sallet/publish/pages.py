@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, Final
 from sallet.publish.briefing import STANDING
 from sallet.publish.dangers import DANGERS, danger_of
 from sallet.publish.palette import DARK, LIGHT
+from sallet.publish.plates import plate_file
 from sallet.publish.templates import site_templates
 from sallet.season.reasons import taken_for_words
 from sallet.season.words import row_words, seen_words
@@ -89,6 +90,16 @@ def _plants(site: Site) -> Iterator[Page]:
         yield _page(site, path, "plant.html", sheet=sheet, before=before, after=after)
 
 
+def _plates(site: Site) -> Iterator[Page]:
+    """Yield every plant's plate as a file by itself."""
+    for sheet in site.sheets:
+        figures = site.setting.drawn[sheet.lesson.slug].figures
+        if figures:
+            lesson = sheet.lesson
+            text = plate_file(lesson.name, lesson.front.scientific_name, figures)
+            yield Page(f"plates/{lesson.slug}.svg", text)
+
+
 def _look_alikes(site: Site) -> Iterator[Page]:
     yield _page(site, "look-alikes.html", "look_alikes.html")
 
@@ -120,6 +131,7 @@ BUILDERS: Final[tuple[Builder, ...]] = (
     _season,
     _poster,
     _plants,
+    _plates,
     _look_alikes,
     _families,
     _words,

@@ -13,7 +13,9 @@ if TYPE_CHECKING:
     from markupsafe import Markup
 
     from sallet.lesson.model import Lesson
+    from sallet.publish.pair_drawings import PairFigure
     from sallet.publish.photographs import Photograph
+    from sallet.publish.plates import PlateFigure
     from sallet.study.glossary import UsedSubject
 
 
@@ -53,6 +55,8 @@ class Double:
     marks: Markup
     """The citations of what its bullets tell, such as how it is settled."""
     organs: tuple[OrganTable, ...]
+    figures: tuple[PairFigure, ...] = ()
+    """The same organ of both plants, where something drawn differs."""
 
     @property
     def is_grave(self) -> bool:
@@ -143,6 +147,8 @@ class Sheet:
     doubles: tuple[Double, ...]
     key_rows: tuple[FactRow, ...]
     organs: tuple[OrganTable, ...]
+    plate: tuple[PlateFigure, ...]
+    """What can be drawn from the recorded characters."""
     strip: Markup
     year_note: str
     """Why the year's days are what they are."""

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup, escape
 
+from sallet.drawing.figures import figures
+from sallet.drawing.pairs import Plant
 from sallet.lesson.model import MEMORY, NO_PROSE
 from sallet.publish.anchors import (
     PROSE_SECTIONS,
@@ -15,6 +17,8 @@ from sallet.publish.anchors import (
     idents_by_place,
     section_idents,
 )
+from sallet.publish.pair_drawings import pair_figures
+from sallet.publish.plates import plate_figures
 from sallet.publish.prose import PAGE_END, Scribe
 from sallet.publish.sheet import (
     CautionText,
@@ -52,6 +56,7 @@ if TYPE_CHECKING:
         Question,
         Section,
     )
+    from sallet.publish.pair_drawings import PairFigure
     from sallet.publish.photographs import Photograph
     from sallet.season.here import PlantYear, Row
     from sallet.units import System
@@ -92,6 +97,14 @@ class Setting:
         """Return the ids of every plant's page by the headings of its lesson, by slug."""
         return {slug: idents_by_place(lesson) for slug, lesson in self.taught.items()}
 
+    @cached_property
+    def drawn(self) -> Mapping[str, Plant]:
+        """Return what is recorded of every plant at hand and its figures, by slug."""
+        return {
+            lesson.slug: Plant(lesson.facts, figures(lesson.facts, self.bank.vocabulary))
+            for lesson in self.bank.lessons
+        }
+
 
 def plant_sheet(lesson: Lesson, setting: Setting, photographs: Sequence[Photograph] = ()) -> Sheet:
     """Return the page of a plant."""
@@ -117,6 +130,7 @@ class _SheetMaker:
         self.taught = setting.taught
         self.year = setting.years[lesson.slug]
         self.findings = setting.findings
+        self.drawn = setting.drawn
         self.listed = tuple(_listed(lesson.footnotes))
         numbers = {note.key: i for i, note in enumerate(self.listed, 1)}
         self.scribe = Scribe(
@@ -135,9 +149,10 @@ class _SheetMaker:
         return Sheet(
             lesson=lesson,
             intro=self.scribe.text(lesson.intro.text),
-            doubles=self.doubles(),
+            doubles=self.doubles(drawn=True),
             key_rows=tuple(self._row(fact, with_organ=True) for fact in lesson.key_facts),
             organs=tuple(self._organs(lesson.facts)),
+            plate=plate_figures(lesson.name, self.drawn[lesson.slug].figures),
             strip=season_strip(lesson.name, rows, f"strip-{lesson.slug}"),
             year_note=year_words(self.year),
             rule=rule_words([self.year]),
@@ -188,10 +203,11 @@ class _SheetMaker:
 
     # -- what may be mistaken --------------------------------------------------------------
 
-    def doubles(self) -> tuple[Double, ...]:
-        return tuple(map(self._double, self.lesson.look_alikes, double_idents(self.lesson)))
+    def doubles(self, *, drawn: bool = False) -> tuple[Double, ...]:
+        pairs = zip(self.lesson.look_alikes, double_idents(self.lesson), strict=True)
+        return tuple(self._double(look, ident, drawn=drawn) for look, ident in pairs)
 
-    def _double(self, look_alike: LookAlike, ident: str) -> Double:
+    def _double(self, look_alike: LookAlike, ident: str, *, drawn: bool) -> Double:
         own = self.bank.lesson_of(look_alike)
         taught = own is not None and own.slug in self.taught
         scientific = own.front.scientific_name if own else look_alike.scientific_name
@@ -208,7 +224,19 @@ class _SheetMaker:
             settled_by=self.scribe.line(look_alike.settled_by),
             marks=self._marks(look_alike.citations),
             organs=tuple(self._organs(look_alike.facts)),
+            figures=self._beside(look_alike, ident) if drawn else (),
         )
+
+    def _beside(self, look_alike: LookAlike, ident: str) -> tuple[PairFigure, ...]:
+        vocabulary = self.bank.vocabulary
+        own = self.bank.lesson_of(look_alike)
+        if own and not look_alike.facts:
+            that = self.drawn[own.slug]
+        else:
+            facts = self.bank.facts_of(look_alike)
+            that = Plant(facts, figures(facts, vocabulary))
+        this = (self.lesson.name, self.drawn[self.lesson.slug])
+        return pair_figures(this, (look_alike.name.value, that), vocabulary, ident)
 
     # -- season and kitchen ----------------------------------------------------------------
 

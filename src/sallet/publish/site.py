@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.lesson.model import MEMORY
 from sallet.publish.briefing import briefing_of
 from sallet.publish.calendars import gathered_all_year, harvest_calendar, sessions_calendar
+from sallet.publish.drawings import word_drawing
 from sallet.publish.family_pages import family_page
 from sallet.publish.map_key import map_key
 from sallet.publish.prose import PAGE_END, Scribe
@@ -16,7 +17,7 @@ from sallet.publish.season_map import map_sheets, season_map
 from sallet.publish.sheets import Setting, doubles_elsewhere, plant_sheet
 from sallet.season.planning import make_plan
 from sallet.season.reasons import year_notes
-from sallet.study.glossary import glossary
+from sallet.study.glossary import anchor, glossary
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping, Sequence
@@ -28,13 +29,14 @@ if TYPE_CHECKING:
     from sallet.findings import Finding
     from sallet.lesson.bank import Bank
     from sallet.lesson.model import Lesson
+    from sallet.lesson.vocabulary import Subject
     from sallet.publish.briefing import Briefing
     from sallet.publish.family_pages import FamilyPage
     from sallet.publish.photographs import Photograph
     from sallet.publish.sheet import Double, Sheet
     from sallet.season.here import PlantYear
     from sallet.season.plan import Meeting, Plan
-    from sallet.study.glossary import UsedSubject
+    from sallet.study.glossary import UsedLabel, UsedSubject
 
 
 PLANTS: Final = "plants/"
@@ -210,6 +212,24 @@ class Site:
     def words(self) -> tuple[UsedSubject, ...]:
         """Return the words that the course's lessons use."""
         return glossary(self.lessons, self.bank.vocabulary)
+
+    @cached_property
+    def word_figures(self) -> Mapping[str, Markup]:
+        """Return the figures of the words used that can be drawn, by their places on the page."""
+        vocabulary = self.bank.vocabulary
+        found = {
+            place: word_drawing(used.subject.name, label.label.name, state, vocabulary, place)
+            for used in self.words
+            for label in used.labels
+            for state in label.states
+            if (place := anchor(used.subject.name, label.label.name, state.name))
+        }
+        return {place: figure for place, figure in found.items() if figure}
+
+    def is_drawn(self, subject: Subject, used: UsedLabel) -> bool:
+        """Return whether any word of a label has a figure."""
+        places = (anchor(subject.name, used.label.name, state.name) for state in used.states)
+        return any(place in self.word_figures for place in places)
 
     @cached_property
     def about(self) -> Markup:
