@@ -70,3 +70,10 @@ def test_a_heading_that_names_a_kind_tells_it() -> None:
 
 def test_a_heading_that_names_a_piece_is_not_the_organ() -> None:
     assert words_of("### Leaf stalks\n- arrangement: alternate\n") == []
+
+
+def test_leaves_of_spring_and_of_summer_are_drawn_side_by_side() -> None:
+    text = LEAF.replace(
+        "shape: elliptic", "shape: circular (spring leaves), elliptic (summer leaves)"
+    )
+    assert words_of(text) == ["leaf (spring)", "leaf (summer)"]

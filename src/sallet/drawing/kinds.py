@@ -58,7 +58,18 @@ class Whole:
 
 
 _ALONE: Final = frozenset({"single", "head"})
-_UP_THE_STEM: Final = ("basal", "first year", "lower", "middle", "stem", "upper")
+_UP_THE_STEM: Final = (
+    "spring",
+    "summer",
+    "autumn",
+    "winter",
+    "basal",
+    "first year",
+    "lower",
+    "middle",
+    "stem",
+    "upper",
+)
 _SEXES: Final = ("male", "female")
 
 

@@ -29,10 +29,10 @@ MANY: Final = 24
 """How many are drawn where `many` are recorded: more than anyone counts at a glance."""
 _UNCOUNTED: Final = 11
 """From so many on nobody counts: `12 or more` is many."""
-_GROWN: Final = frozenset({"mature", "ripe"})
-"""What is told of an organ full grown is told of it where nothing else is."""
+_OTHERWISE: Final = frozenset({"mature", "ripe", "terminal"})
+"""What is told of an organ full grown, or of its end, is told of it where nothing else is."""
 PLACES: Final = frozenset({
-    "basal", "first year", "lower", "middle", "stem", "upper", "short shoots", "vigorous shoots",
+    "spring", "summer", "autumn", "winter", "basal", "first year", "lower", "middle", "stem", "upper", "short shoots", "vigorous shoots",
     "flowering shoots", "sterile shoots", "male", "female",
 })  # fmt: skip
 """Where on a plant an organ may differ so that each place has a drawing of its own."""
@@ -194,7 +194,7 @@ class Told:
         return self.with_(label, tuple(filter(_is_rule, items)) or items[:1])
 
     def _character(self, label: str, drawn: str) -> Character:
-        told = ", ".join(item.text for item in self.items.get(label, ()))
+        told = ", ".join(map(_in_words, self.items.get(label, ())))
         return Character(label, drawn, told)
 
 
@@ -211,6 +211,12 @@ def millimetres(length: float) -> str:
 def _end_only(measure: Measure) -> bool:
     # `at most 50 cm` is read as nought to fifty: its middle is no length anyone has seen.
     return measure.low == 0
+
+
+def _in_words(item: Item) -> str:
+    # The place of what is drawn is said of the whole drawing; another place is said here.
+    apart = sorted(item.where & _OTHERWISE)
+    return f"{item.text} ({', '.join(apart)})" if apart else item.text
 
 
 def told(facts: Iterable[Fact], subject: Subject, where: str = "", part: str = "") -> Told:
@@ -251,7 +257,7 @@ def _holding(items: Iterable[Item], where: str) -> tuple[Item, ...]:
     if not any(map(_is_rule, here)):
         here = [item for item in every if not item.where]
     if not any(map(_is_rule, here)):
-        here = [item for item in every if item.where and item.where <= _GROWN]
+        here = [item for item in every if item.where and item.where <= _OTHERWISE]
     if not any(map(_is_rule, here)):
         return ()
     return tuple(sorted(here, key=lambda item: not _is_rule(item)))

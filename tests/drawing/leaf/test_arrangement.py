@@ -32,12 +32,19 @@ def test_every_word_is_drawn() -> None:
 
 @pytest.mark.parametrize(
     ("way", "at_a_node"),
-    [("alternate", 1), ("two-ranked", 1), ("opposite", 2), ("crossed pairs", 2), ("whorled", 4)],
+    [("alternate", 1), ("two-ranked", 1), ("opposite", 2), ("crossed pairs", 2)],
 )
 def test_leaves_at_a_node_are_as_many_as_the_word_says(way: str, at_a_node: int) -> None:
     found = nodes({"arrangement": way})
     assert len(found) > 2
     assert set(found.values()) == {at_a_node}
+
+
+def test_of_a_whorl_whose_number_is_not_recorded_two_leaves_are_sure() -> None:
+    sketch = leaf_set(leaves_told({"arrangement": "whorled"}), 150)
+    assert sketch is not None
+    parts = parts_of(sketch.ink)
+    assert (parts["leaf"], parts["unknown"]) == (6, 6)
 
 
 @pytest.mark.parametrize("number", [3, 4, 5, 6, 8, 12])

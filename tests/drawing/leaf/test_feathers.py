@@ -6,7 +6,7 @@ import pytest
 
 from helpers.drawings import points_of
 from helpers.leaves import leaves_told
-from sallet.drawing.ink import Copy
+from sallet.drawing.ink import Copy, plain
 from sallet.drawing.leaf.division import Division, division
 from sallet.drawing.leaf.feathers import feather
 
@@ -59,3 +59,11 @@ def test_leaflets_that_run_together_have_a_wing_between_them() -> None:
     joined = feather(form_of(leaflet_stalk="running together"), 200)
     assert [getattr(one, "part", "") for one in joined[:2]] == ["axis", "wing"]
     assert [getattr(one, "part", "") for one in feather(form_of(), 200)[:2]] == ["axis", "leaflet"]
+
+
+def test_a_shape_that_is_recorded_of_the_end_leaflet_alone_leaves_the_others_dotted() -> None:
+    ink = feather(form_of(leaflet_shape="ovate (terminal)"), 200)
+    leaves = [c for c in ink if isinstance(c, Copy) and c.part == "leaflet"]
+    pens = [{mark.pen for mark in plain(c.piece)} for c in leaves]
+    assert pens[:-1] == [{"dotted"}] * 8
+    assert "line" in pens[-1]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import cmath
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
 from sallet.drawing.curves import straight
@@ -79,6 +79,7 @@ class _Stem:
         self.size = size
         self.angle = form.posture.value if form.posture else _PLAIN
         self.node = form.node.value if form.node else 4
+        self.known_node = form.node is not None
         self.leaf = _sign(0.36 * size)
 
     def axis(self, low: float = 0.0, high: float = 1.0) -> Mark:
@@ -152,7 +153,8 @@ def _crossed(stem: _Stem) -> Ink:
 
 
 def _whorled(stem: _Stem) -> Ink:
-    """Return rings of leaves, four to a ring where no number is recorded."""
+    """Return rings of leaves; of a number that is not recorded all but two are dotted."""
+    dotted = tuple(replace(mark, pen="dotted") for mark in stem.leaf if isinstance(mark, Mark))
     behind: list[Copy] = []
     before: list[Copy] = []
     for number, height in enumerate((0.16, 0.48, 0.8)):
@@ -169,7 +171,9 @@ def _whorled(stem: _Stem) -> Ink:
                 scale * min(1.0, max(abs(point), 0.5)),
                 mirrored=point.real > 0,
             )
-            (behind if math.sin(turn) > 0 else before).append(Copy(stem.leaf, place, "leaf"))
+            known = stem.known_node or index % 2 == 0
+            leaf = Copy(stem.leaf if known else dotted, place, "leaf" if known else "unknown")
+            (behind if math.sin(turn) > 0 else before).append(leaf)
     return (*behind, stem.axis(), *before)
 
 
@@ -190,10 +194,10 @@ def _nearly(stem: _Stem) -> Ink:
 
 
 def _basal(stem: _Stem) -> Ink:
-    """Return leaves that rise together from the ground, with a bare stem among them."""
+    """Return leaves that rise together from the ground; of a stem among them nothing is said."""
     leans = (64, 40, 16)
     back = [stem.put(0.0, s, 1.15, a) for a in leans for s in (1, -1)]
-    return (*back, stem.axis(0, 0.95), _ground(stem.size))
+    return (*back, _ground(stem.size))
 
 
 def _rosette(stem: _Stem) -> Ink:

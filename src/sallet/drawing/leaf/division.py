@@ -59,6 +59,7 @@ _OUTLINES: Final[Mapping[str, float]] = {
     "oblanceolate": 0.7, "diamond-shaped": 0.45, "narrowly elliptic": 0.48,
 }  # fmt: skip
 """Where a divided blade is widest, by the states of `shape`."""
+_END: Final = "terminal"
 _FEW: Final = 2
 """A leaf divided oftener than this has segments too small to show their edges and ends."""
 _MOST_FEATHER, _MOST_PALM, _MOST_FOOT = 45, 9, 11
@@ -71,6 +72,8 @@ class Division:
     pattern: Shown[Pattern]
     leaflet: BladeForm | None
     """None where the shape of the leaflets is not recorded: they are dotted."""
+    end_only: bool = False
+    """Whether the shape is recorded of the end leaflet alone: the others are dotted."""
     number: Shown[int] | None = None
     """Of leaflets on the whole leaf, the end leaflet too; a feather's without an end is even."""
     outline: Shown[float] | None = None
@@ -109,9 +112,11 @@ def division(told: Told) -> Division | None:
     if pattern is None:
         return None
     once = pattern.value.times == 1
+    shapes = told.items.get(LEAFLET.shape, ())
     form = Division(
         pattern=pattern,
         leaflet=None if pattern.value.kind == "thread" else blade_form(told, LEAFLET),
+        end_only=bool(shapes) and all(item.where == {_END} for item in shapes),
         length=told.length("length"),
     )
     if pattern.value.kind == "feather":

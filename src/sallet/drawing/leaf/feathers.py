@@ -70,10 +70,8 @@ def _pairs(
             place = turned(
                 sign * _ANGLE, _height(size, rachis, pair, pairs), scale, mirrored=sign < 0
             )
-            if known:
-                yield Copy(piece, place, "leaflet")
-            else:
-                yield Copy(dotted_leaflet(long), place, "unknown")
+            shown = dotted_leaflet(long) if form.end_only or not known else piece
+            yield Copy(shown, place, "leaflet" if known else "unknown")
 
 
 def _small(piece: Ink, size: float, rachis: float, pairs: int) -> Iterator[Copy]:

@@ -41,10 +41,8 @@ def palm(form: Division, size: float) -> Ink:
         known = bool(number) or not angle
         for sign in (1, -1) if angle else (1,):
             place = turned(sign * angle, 0j, share, mirrored=sign < 0)
-            ink.append(
-                Copy(piece, place, "leaflet") if known
-                else Copy(dotted_leaflet(size), place, "unknown")
-            )  # fmt: skip
+            shown = piece if known and not (form.end_only and angle) else dotted_leaflet(size)
+            ink.append(Copy(shown, place, "leaflet" if known else "unknown"))
     return tuple(ink)
 
 
