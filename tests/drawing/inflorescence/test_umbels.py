@@ -9,7 +9,8 @@ from typing import Final
 import pytest
 
 from sallet.drawing.inflorescence.inflorescence import inflorescence
-from sallet.drawing.inflorescence.umbels import TOPS, can_rise, ends
+from sallet.drawing.inflorescence.rays import can_rise
+from sallet.drawing.inflorescence.umbels import TOPS, ends
 from sallet.drawing.ink import Mark
 from sallet.drawing.told import specimen
 from sallet.lesson.vocabulary_file import load_vocabulary

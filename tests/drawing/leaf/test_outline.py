@@ -3,35 +3,19 @@
 from __future__ import annotations
 
 from itertools import combinations, product
-from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from helpers.leaves import WHOLE, form_of, ratio_of_box, ring
+from helpers.leaves import WHOLE, form_of, ring
+from helpers.outlines import LABELS, TABLES, faults_of
 from sallet.drawing.leaf.blade_tables import LOBINGS, SHAPES
-from sallet.drawing.leaf.contour import BASES, TIPS
 from sallet.drawing.leaf.margin import MARGINS
 from sallet.drawing.leaf.outline import outline
 
-if TYPE_CHECKING:
-    from sallet.drawing.leaf.blade_form import BladeForm
-
-LABELS = ("shape", "margin", "tip", "base")
-TABLES = (tuple(SHAPES), tuple(MARGINS), tuple(TIPS), tuple(BASES))
 HIGHEST = 0.7
 """A blade that is widest higher up, near its tip, has no room for an end lobe."""
-NEAR = 0.02
-"""How far the drawn length by width may be from the recorded, of its value."""
-
-
-def faults_of(form: BladeForm, length: float = 200) -> list[str]:
-    """Return what is wrong with an outline."""
-    path = outline(form.blank, length).path
-    faults = [] if ring(path).is_simple else ["it crosses itself"]
-    off = abs(ratio_of_box(path) / form.ratio - 1)
-    return faults + ([f"length by width is off by {off:.3f}"] if off > NEAR else [])
 
 
 def pairs() -> list[dict[str, str]]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
 from sallet.drawing.inflorescence.bracts import Kind
-from sallet.drawing.inflorescence.umbels import UNCOUNTED_RAYS, can_rise
+from sallet.drawing.inflorescence.rays import UNCOUNTED_RAYS, can_rise
 from sallet.drawing.inflorescence.whorls import Whorl
 from sallet.drawing.told import Character, Shown
 from sallet.lesson.value import Absent

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.drawing.curves import straight
 from sallet.drawing.inflorescence.florets import bulbil, put_bulbil
+from sallet.drawing.inflorescence.rays import UNCOUNTED_RAYS, half_of_little
 from sallet.drawing.inflorescence.space import (
     ORIGIN,
     UP,
@@ -32,11 +33,8 @@ if TYPE_CHECKING:
     from sallet.drawing.ink import Ink, Pen
 
 _EYE: Final = Eye(9)
-_SIMPLE: Final = 0.41
-"""How far the rays of an umbel of single flowers reach aside, about, in shares of its width."""
 _LATE: Final = 0.5
 UNCOUNTED_FLOWERS: Final = 10
-UNCOUNTED_RAYS: Final = 12
 AGAIN: Final = 10
 """Flowers of a little umbel, crowded: their number is not recorded."""
 FINE: Final = 15
@@ -71,20 +69,6 @@ def ends(count: int, top: Top, half: float) -> list[Vec]:
         height = top.middle + (top.edge - top.middle) * (out.x**2 + out.y**2)
         found.append((out + UP * height) * half)
     return found
-
-
-def can_rise(ratio: float, rays: int | None) -> bool:
-    """Return whether rays of some length beside the umbel's width can be drawn.
-
-    `rays` is the number of rays of a compound umbel, None for an umbel of single flowers.
-    """
-    half = _SIMPLE if rays is None else 0.5 - _little(rays)
-    return 1.05 < ratio / half < 2.2  # noqa: PLR2004 - neither flat on the ground nor a brush
-
-
-def _little(count: int) -> float:
-    """Return half the width of a little umbel in shares of the whole."""
-    return 0.5 * min(0.3, 0.95 / math.sqrt(count + 2))
 
 
 def _top(cluster: Cluster, size: float, half: float) -> Top:
@@ -181,7 +165,7 @@ def _bulbils(step: int, size: float) -> list[Piece]:
 def compound(cluster: Cluster, florets: Florets, size: float) -> Ink:
     """Return a compound umbel, its foot at the origin."""
     count = cluster.rays or UNCOUNTED_RAYS
-    little = size * _little(count)
+    little = size * half_of_little(count)
     half = size / 2 - little
     tips = ends(count, _top(cluster, size, half), half)
     pen: Pen = "dotted" if cluster.rays is None else "line" if count < FINE else "thin"
