@@ -6,10 +6,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from helpers.workshop import lesson_of
 from sallet.drawing.figures import figures
 from sallet.drawing.kinds import HABIT, KINDS, Kind
+from sallet.drawing.svg import ink_svg
 from sallet.drawing.told import Told, specimen
 from sallet.drawing.words import EXAMPLES
 from sallet.lesson.vocabulary_file import load_vocabulary
@@ -18,6 +21,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from sallet.drawing.ink import Ink
+    from sallet.lesson.value import Item
 
 VOCABULARY = load_vocabulary()
 LESSONS = sorted((Path(__file__).parents[2] / "lessons").glob("*.md"))
@@ -93,3 +97,47 @@ def test_specimens_show_only_labels_that_are_named(kind: Kind) -> None:
 def test_the_main_kinds_are_of_different_organs() -> None:
     organs = [kind.organ for kind in KINDS if kind.main]
     assert len(organs) == len(set(organs))
+
+
+NUMBERS = ("1", "2", "3", "5", "12", "500", "100000", "many", "1–900", "none", "3+")
+LENGTHS = ("1 mm", "0.01 mm", "5 m", "3–4 cm", "at most 2 cm", "1000 m", "0 mm")
+
+
+@st.composite
+def recorded(draw: st.DrawFn, kind: Kind) -> Told:
+    """Draw an organ of which anything may be recorded, sense or nonsense, some of it twice."""
+    subject = VOCABULARY.subject(kind.organ)
+    items: dict[str, tuple[Item, ...]] = {}
+    for name in draw(st.lists(st.sampled_from(kind.shows), unique=True)):
+        label = subject.label(name)
+        assert label is not None
+        values = {"count": NUMBERS, "measure": LENGTHS}.get(
+            label.kind, tuple(state.name for state in label.states)
+        )
+        chosen = draw(st.lists(st.sampled_from(values), min_size=1, max_size=3))
+        read = [_item(kind.organ, name, value) for value in chosen]
+        items[name] = tuple(item for found in read for item in found)
+    return Told(subject, items)
+
+
+def _item(organ: str, label: str, value: str) -> tuple[Item, ...]:
+    """Return a value as it is read; a few states cannot be written without a comma or a bracket."""
+    try:
+        return specimen(VOCABULARY, organ, **{label: value}).items[label]
+    except KeyError:
+        return ()
+
+
+@settings(max_examples=60, deadline=None)
+@pytest.mark.parametrize("kind", KINDS, ids=lambda kind: f"{kind.name}, {kind.organ}")
+@given(data=st.data())
+def test_whatever_is_recorded_a_drawing_neither_fails_nor_swells(
+    kind: Kind, data: st.DataObject
+) -> None:
+    sketch = kind.draw(data.draw(recorded(kind)), kind.size)
+    if sketch:
+        text = ink_svg(sketch.ink, "x")
+        assert len(text) < 30_000
+        assert "nan" not in text
+        assert "inf" not in text
+        assert max(sketch.box.width, sketch.box.height) < 12 * kind.size

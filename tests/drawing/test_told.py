@@ -14,9 +14,11 @@ from sallet.drawing.told import (
     Character,
     Shown,
     Told,
+    beside,
     characters,
     millimetres,
     places_told,
+    some,
     specimen,
     told,
     value_of,
@@ -52,7 +54,9 @@ def test_the_first_state_that_is_no_exception_is_drawn(value: str, state: str) -
     ("value", "number", "words"),
     [
         ("5", 5, "5"), ("5–7", 6, "6"), ("5–8", 7, "7"), ("(3–)5–7(–9)", 6, "6"),
-        ("many", MANY, "many"), ("sometimes 3, 5", 5, "5"),
+        ("many", MANY, "many"), ("sometimes 3, 5", 5, "5"), ("5+", 5, "5 or more"),
+        ("12 or more", MANY, "many"), ("40", 40, "40"), ("500", MANY, "many"),
+        ("1–900", MANY, "many"),
     ],
 )  # fmt: skip
 def test_the_middle_of_a_number_is_drawn(value: str, number: int, words: str) -> None:
@@ -202,3 +206,45 @@ def test_the_characters_of_a_form_are_those_of_its_fields_and_inner_forms_each_o
 
 def test_an_exception_alone_is_not_drawn() -> None:
     assert told_of("- shape: rarely ovate\n").state("shape") is None
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "both"),
+    [("2 cm", "1 cm", True), ("1 cm", "70 cm", True), ("1 cm", "90 cm", False),
+     ("90 cm", "1 cm", False)],
+)  # fmt: skip
+def test_two_lengths_that_no_drawing_could_hold_are_not_both_drawn(
+    one: str,
+    other: str,
+    both: bool,  # noqa: FBT001
+) -> None:
+    lengths = told_of(f"- length: {one}\n- width: {other}\n")
+    length, width = lengths.length("length"), lengths.length("width")
+    assert beside(length, width) == (length, width if both else None)
+
+
+def test_of_one_length_alone_nothing_is_dropped() -> None:
+    length = told_of("- length: 2 cm\n").length("length")
+    assert beside(length, None) == (length, None)
+    assert beside(None, length) == (None, length)
+
+
+@pytest.mark.parametrize(("count", "kept"), [(0, False), (1, True)])
+def test_a_number_of_none_is_none(count: int, kept: bool) -> None:  # noqa: FBT001
+    shown = Shown(count, Character("stones", str(count), str(count)))
+    assert some(shown) == (shown if kept else None)
+    assert some(None) is None
+
+
+def test_only_what_is_asked_for_is_kept_and_exceptions_go() -> None:
+    leaves = told_of("- shape: ovate, sometimes linear\n- margin: entire\n")
+    assert set(leaves.only({"margin"}).items) == {"margin"}
+    assert [s.value.name for s in leaves.usual("shape").states("shape")] == ["ovate"]
+
+
+def test_what_is_told_of_the_full_grown_is_told_where_nothing_else_is() -> None:
+    grown = told_of("- shape: ovate (mature)\n").state("shape")
+    assert drawn(grown) == "ovate"
+    assert grown is not None
+    assert grown.character.words == "shape: ovate (recorded: ovate (mature))"
+    assert drawn(told_of("- shape: ovate (mature), linear\n").state("shape")) == "linear"

@@ -27,6 +27,10 @@ U = TypeVar("U")
 _KIND: Final = "kind"
 MANY: Final = 24
 """How many are drawn where `many` are recorded: more than anyone counts at a glance."""
+_MOST: Final = 60
+"""The largest number that is drawn as such."""
+_SLIMMEST: Final = 80.0
+"""A thing that is recorded so many times as long as wide, or longer, cannot be drawn so."""
 _UNCOUNTED: Final = 11
 """From so many on nobody counts: `12 or more` is many."""
 _OTHERWISE: Final = frozenset({"mature", "ripe", "terminal"})
@@ -67,6 +71,15 @@ class Shown(Generic[T]):
     def as_(self, value: U) -> Shown[U]:
         """Return the same character with another value for the pen."""
         return Shown(value, self.character)
+
+
+def beside(
+    one: Shown[float] | None, other: Shown[float] | None
+) -> tuple[Shown[float] | None, Shown[float] | None]:
+    """Return two lengths of one thing, the second only where both can be seen in one drawing."""
+    if one and other and not 1 / _SLIMMEST <= one.value / other.value <= _SLIMMEST:
+        return one, None
+    return one, other
 
 
 def some(count: Shown[int] | None) -> Shown[int] | None:
@@ -148,16 +161,18 @@ class Told:
         return shown.as_(among[shown.value.name])
 
     def count(self, label: str) -> Shown[int] | None:
-        """Return the middle of a number, its least where no most is told, MANY for `many`."""
+        """Return the middle of a number, its least where no most is told, MANY for `many`.
+
+        A number that nobody would count in a drawing is drawn as many.
+        """
         for item in self.items.get(label, ()):
             if isinstance(item.value, Count):
                 low, high = item.value.low, item.value.high
-                if high is not None:
-                    number = (low + high + 1) // 2
-                    return Shown(number, self._character(label, str(number)))
-                if low < _UNCOUNTED:
-                    return Shown(low, self._character(label, f"{low} or more"))
-                return Shown(max(MANY, low), self._character(label, "many"))
+                number = low if high is None else (low + high + 1) // 2
+                if number > _MOST or (high is None and low >= _UNCOUNTED):
+                    return Shown(MANY, self._character(label, "many"))
+                drawn = f"{low} or more" if high is None else str(number)
+                return Shown(number, self._character(label, drawn))
         return None
 
     def length(self, label: str) -> Shown[float] | None:

@@ -27,7 +27,8 @@ def number(count: Shown[int] | None) -> int:
 
 def several(told: Told, label: str, among: Mapping[str, str]) -> Shown[tuple[str, ...]] | None:
     """Return what a table holds for the usual states of a label, as one character."""
-    drawn = [state for state in told.usual(label).states(label) if state.value.name in among]
+    found = {state.value.name: state for state in told.usual(label).states(label)}
+    drawn = [state for name, state in found.items() if name in among]
     if not drawn:
         return None
     names = ", ".join(state.value.name for state in drawn)

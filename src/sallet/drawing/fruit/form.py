@@ -31,7 +31,7 @@ from sallet.drawing.fruit.words import (
     WING_SURFACES,
     WINGS,
 )
-from sallet.drawing.told import Character, Shown, some
+from sallet.drawing.told import Character, Shown, beside, some
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Mapping
@@ -92,16 +92,17 @@ def fruit_form(told: Told) -> FruitForm | None:
     shape = _shape(given, name)
     if kind is None and shape is None:
         return None
+    length, width = beside(given.length("length"), given.length("width"))
     return _tidied(
         FruitForm(
             kind=kind,
             shape=shape,
-            length=given.length("length"),
-            width=given.length("width"),
+            length=length,
+            width=width,
             surface=_all(given, "surface", SURFACES),
             ribs=_all(given, "ribs", RIBS),
             remains=given.pick("remains of the flower", _same(REMAINS_OF.get(name, REMAINS))),
-            styles=given.length(STYLES),
+            styles=beside(length or width, given.length(STYLES))[1],
             posture=given.pick("posture", POSTURES),
             stalk=given.pick("stalk", STALKS),
             opening=given.pick("opening", _same(OPENINGS.get(name, frozenset()))),

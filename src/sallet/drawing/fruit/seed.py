@@ -14,7 +14,7 @@ from sallet.drawing.fruit.surface import cover
 from sallet.drawing.fruit.whole import polygon, set_out
 from sallet.drawing.ink import Curve, Line, Mark, Path, put
 from sallet.drawing.sketch import Sketch
-from sallet.drawing.told import characters
+from sallet.drawing.told import beside, characters
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
@@ -84,10 +84,9 @@ def seed_form(told: Told) -> SeedForm | None:
         return None
     if shape.value.dust:
         return SeedForm(shape)
-    return SeedForm(
-        shape, told.length("length"), told.length("width"), told.pick("surface", SURFACES),
-        told.pick("appendage", APPENDAGES),
-    )  # fmt: skip
+    length, width = beside(told.length("length"), told.length("width"))
+    surface, appendage = told.pick("surface", SURFACES), told.pick("appendage", APPENDAGES)
+    return SeedForm(shape, length, width, surface, appendage)
 
 
 def seed_ink(form: SeedForm, size: float) -> Ink:
