@@ -121,7 +121,7 @@ def recorded(draw: st.DrawFn, kind: Kind) -> Told:
 
 
 def _item(organ: str, label: str, value: str) -> tuple[Item, ...]:
-    """Return a value as it is read; a few states cannot be written without a comma or a bracket."""
+    """Return a value as it is read; one that cannot be, such as nought millimetres, tells nothing."""
     try:
         return specimen(VOCABULARY, organ, **{label: value}).items[label]
     except KeyError:

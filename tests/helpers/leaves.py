@@ -6,6 +6,7 @@ import re
 from functools import cache
 from typing import TYPE_CHECKING
 
+import numpy as np
 from shapely import LinearRing
 
 from sallet.drawing.ink import Curve, Line, Path
@@ -70,12 +71,18 @@ def form_of(words: Mapping[str, str]) -> BladeForm:
 def ring(path: Path, steps: int = 16) -> LinearRing:
     """Return a closed path as a ring of many short lines."""
     assert path.closed
-    return LinearRing([(p.real, p.imag) for p in path.points(steps)])
+    points = np.asarray(path.points(steps), dtype=np.complex128)
+    return LinearRing(points.view(np.float64).reshape(-1, 2))
 
 
 def ratio_of_box(path: Path) -> float:
     """Return the height of a path divided by its width."""
-    left, low, right, high = ring(path).bounds
+    return ratio_of_ring(ring(path))
+
+
+def ratio_of_ring(outline: LinearRing) -> float:
+    """Return the height of a ring divided by its width."""
+    left, low, right, high = outline.bounds
     return float((high - low) / (right - left))
 
 

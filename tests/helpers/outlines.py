@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from helpers.leaves import ratio_of_box, ring
+from helpers.leaves import ratio_of_ring, ring
 from sallet.drawing.leaf.blade_tables import SHAPES
 from sallet.drawing.leaf.contour import BASES, TIPS
 from sallet.drawing.leaf.margin import MARGINS
@@ -21,7 +21,7 @@ NEAR: Final = 0.02
 
 def faults_of(form: BladeForm, length: float = 200) -> list[str]:
     """Return what is wrong with an outline."""
-    path = outline(form.blank, length).path
-    faults = [] if ring(path).is_simple else ["it crosses itself"]
-    off = abs(ratio_of_box(path) / form.ratio - 1)
+    drawn = ring(outline(form.blank, length).path)
+    faults = [] if drawn.is_simple else ["it crosses itself"]
+    off = abs(ratio_of_ring(drawn) / form.ratio - 1)
     return faults + ([f"length by width is off by {off:.3f}"] if off > NEAR else [])

@@ -34,6 +34,8 @@ class Teeth:
     """Of a tooth, in widths of its own interval."""
     begin: float = 0.0
     """Where on the run the teeth begin, of its length."""
+    hollow: float = 1.0
+    """How high they are in a hollow, of the height at which plain teeth would meet there."""
 
 
 FLOOR: Final = 5.0
@@ -54,7 +56,7 @@ MARGINS: Final[Mapping[str, Teeth | None]] = {
     "serrate": Teeth("forward", 0.065, 0.34),
     "finely serrate": Teeth("forward", 0.036, 0.3),
     "coarsely serrate": Teeth("forward", 0.115, 0.46),
-    "doubly serrate": Teeth("double", 0.13, 0.34),
+    "doubly serrate": Teeth("double", 0.13, 0.34, hollow=0.5),
     "dentate": Teeth("outward", 0.075, 0.42),
     "coarsely dentate": Teeth("outward", 0.125, 0.5),
     "crenate": Teeth("rounded", 0.085, 0.36),
@@ -122,14 +124,14 @@ def edge_pieces(
     ends = [bare + (until - bare) * far for far in _ends(count)]
     pieces: list[Piece] = [*fitted(way.between(0, bare)).pieces]
     for number, (low, high) in enumerate(pairwise(ends)):
-        pieces += KINDS[teeth.kind](_place(way, low, high, number, (teeth.height, room, side)))
+        pieces += KINDS[teeth.kind](_place(way, low, high, number, (teeth, room, side)))
     return [*pieces, *fitted(way.between(until, way.length)).pieces]
 
 
 def _place(
-    way: Walk, low: float, high: float, number: int, size: tuple[float, float, int]
+    way: Walk, low: float, high: float, number: int, size: tuple[Teeth, float, int]
 ) -> _Place:
-    height, room, side = size
+    teeth, room, side = size
     a, b = way.at(low), way.at(high)
     wide = abs(b - a)
     ahead = (b - a) / wide if wide > NOTHING else way.heading(low)
@@ -137,9 +139,10 @@ def _place(
     outs = [_heading(way, far, near) * -1j * side for far in (low, high)]
     # In a hollow the teeth lean together: they are lower there, or they would meet.
     closing = ((outs[0] - outs[1]) * ahead.conjugate()).real
-    most = min(0.5 * room, _MEET * wide / closing if closing > NOTHING else room)
+    meet = teeth.hollow * _MEET * wide / closing if closing > NOTHING else room
+    most = min(0.5 * room, meet)
     return _Place(
-        a, b, ahead, ahead * -1j * side, min(height * wide, most), number,
+        a, b, ahead, ahead * -1j * side, min(teeth.height * wide, most), number,
         way.at((low + high) / 2) - (a + b) / 2, (outs[0], outs[1]),
         max(0.3, 1 - 0.6 * max(0.0, closing)),
     )  # fmt: skip
