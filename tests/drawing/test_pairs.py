@@ -102,3 +102,14 @@ def test_what_would_be_too_small_keeps_a_scale_of_its_own() -> None:
 def test_without_a_recorded_size_nothing_is_said_of_scale() -> None:
     (pair,) = pairs_of(LEAF + "- venation: parallel\n", LEAF + "- venation: net-veined\n")
     assert not pair.one_scale
+
+
+def test_a_size_is_never_a_sure_difference_and_stands_behind_what_is() -> None:
+    (pair,) = pairs_of(
+        LEAF + "- length: 20 cm\n- venation: parallel\n",
+        LEAF + "- length: 5 cm\n- venation: net-veined\n",
+    )
+    assert differences(pair) == [
+        (1, "venation", "parallel", "net-veined", True),
+        (2, "length", "20 cm", "5 cm", False),
+    ]

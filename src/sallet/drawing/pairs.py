@@ -43,7 +43,8 @@ class Difference:
     at_this: complex
     at_that: complex
     certain: bool
-    """Whether no exception is recorded by which both plants could be the same."""
+    """Whether no exception is recorded by which both plants could be the same, and the character
+    is no weak one."""
 
 
 @dataclass(frozen=True)
@@ -66,7 +67,7 @@ def pairs(these: Plant, those: Plant, vocabulary: Vocabulary) -> tuple[Pair, ...
     and the plants still be alike now and then: that is said.
     """
     apart = {
-        (contrast.label.subject, contrast.label.name)
+        (contrast.label.subject, contrast.label.name): contrast.reliability != "weak"
         for contrast in contrasts(these.facts, those.facts, vocabulary)
     }
     return tuple(
@@ -77,8 +78,9 @@ def pairs(these: Plant, those: Plant, vocabulary: Vocabulary) -> tuple[Pair, ...
     )
 
 
-Apart = set[tuple[str, str]]
-"""Organ and label of the characters that set two plants apart without exception."""
+Apart = dict[tuple[str, str], bool]
+"""Organ and label of the characters that set two plants apart without exception, and whether
+such a character may be trusted: sizes may not."""
 
 
 def _matched(
@@ -123,7 +125,8 @@ def _differing(
     theirs = {c.label: c for c in that.sketch.shows}
     both = [(c, theirs[c.label]) for c in this.sketch.shows if c.label in theirs]
     sure = [pair for pair in both if (kind.organ, pair[0].label) in apart]
-    yield from ((ours, their, True) for ours, their in sure)
+    ranked = sorted(sure, key=lambda pair: not apart[kind.organ, pair[0].label])
+    yield from ((ours, their, apart[kind.organ, ours.label]) for ours, their in ranked)
     for ours, their in both:
         label = this.told.subject.label(ours.label)
         state = label.state(ours.drawn) if label else None
