@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from helpers.drawings import facts_of
-from sallet.drawing.figures import figures
+from sallet.drawing.figures import figures, organs_drawn
 from sallet.drawing.kinds import KINDS
 from sallet.lesson.vocabulary_file import load_vocabulary
 
@@ -77,3 +77,9 @@ def test_leaves_of_spring_and_of_summer_are_drawn_side_by_side() -> None:
         "shape: elliptic", "shape: circular (spring leaves), elliptic (summer leaves)"
     )
     assert words_of(text) == ["leaf (spring)", "leaf (summer)"]
+
+
+def test_the_organs_drawn_are_those_that_have_a_figure() -> None:
+    facts = facts_of(LEAF + "### Stem\n- section: round\n### Flowers\n- scent: honey\n")
+    drawn = {figure.organ for figure in figures(facts, VOCABULARY)}
+    assert organs_drawn(facts, VOCABULARY) == drawn == {"leaves", "stem"}

@@ -12,7 +12,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
-from sallet.drawing.figures import figures
+from sallet.drawing.figures import organs_drawn
 from sallet.drawing.kinds import KINDS
 from sallet.findings import Severity
 
@@ -40,7 +40,7 @@ BAD = """
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield each organ of which facts are recorded and nothing can be drawn."""
-    drawn = {figure.organ for figure in figures(lesson.facts, bank.vocabulary)}
+    drawn = organs_drawn(lesson.facts, bank.vocabulary)
     for kind in (kind for kind in KINDS if kind.main and kind.organ not in drawn):
         first = next((f for f in lesson.facts if f.subject == kind.organ and not f.part), None)
         if first is None:

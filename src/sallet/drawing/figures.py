@@ -52,20 +52,30 @@ def figures(facts: tuple[Fact, ...], vocabulary: Vocabulary) -> tuple[Figure, ..
     return tuple(details)
 
 
+def organs_drawn(facts: tuple[Fact, ...], vocabulary: Vocabulary) -> frozenset[str]:
+    """Return the organs of which the facts of a plant allow any figure."""
+    found: set[str] = set()
+    for kind in KINDS:
+        # The first figure is enough: the rest would be drawn for nothing.
+        if kind.organ not in found and next(_of_kind(kind, facts, vocabulary), None):
+            found.add(kind.organ)
+    return frozenset(found)
+
+
 def _of_kind(kind: Kind, facts: tuple[Fact, ...], vocabulary: Vocabulary) -> Iterator[Figure]:
     """Yield a figure for every place of which the drawing shows something of its own."""
     subject = vocabulary.subject(kind.organ)
     drawn: list[Figure] = []
     for where in (*_places(kind, facts), ""):
         if len(drawn) == MOST or (drawn and not where):
-            break
+            return
         about = told(facts, subject, where)
         sketch = kind.draw(about, kind.size)
         if sketch is None or any(figure.sketch.ink == sketch.ink for figure in drawn):
             continue
         if not where or _shows_its_own(sketch, facts, kind, where):
             drawn.append(Figure(kind.organ, sketch, kind, about))
-    yield from drawn
+            yield drawn[-1]
 
 
 def _places(kind: Kind, facts: tuple[Fact, ...]) -> tuple[str, ...]:
