@@ -21,6 +21,8 @@ if TYPE_CHECKING:
 
 TOLERANCE: Final = 0.18
 """How far a fitted curve may lie from its points, in units."""
+GOLDEN: Final = 137.50776
+"""The golden angle, in degrees: by it no two of a crowd ever stand in line."""
 NOTHING: Final = 1e-9
 """Lengths below it are none."""
 _LONGEST: Final = 4.0
@@ -67,6 +69,12 @@ def bezier(a: complex, b: complex, c: complex, d: complex, steps: int = 10) -> l
         u = 1 - t
         points.append(u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d)
     return points
+
+
+def curved(start: complex, *rest: complex) -> Path:
+    """Return an open path of cubic curves: two handles and an end each."""
+    threes = zip(rest[::3], rest[1::3], rest[2::3], strict=True)
+    return Path(start, tuple(Curve(*three) for three in threes))
 
 
 def straight(*points: complex, closed: bool = False) -> Path:

@@ -25,3 +25,8 @@ class Example:
     base: Mapping[str, str]
     """What else the specimen is, by label, in the words of a lesson."""
     draw: Draw
+
+
+def without(base: Mapping[str, str], *labels: str) -> dict[str, str]:
+    """Return a specimen's words but for some labels."""
+    return {label: value for label, value in base.items() if label not in labels}

@@ -93,6 +93,10 @@ class Path:
         """Return the path turned, scaled, mirrored and moved."""
         return self.mapped(place.put)
 
+    def mirrored(self) -> Path:
+        """Return the path mirrored at the y axis."""
+        return self.placed(Place(mirrored=True))
+
     def points(self, steps: int = _STEPS) -> list[complex]:
         """Return the path as a polyline; each curve gives `steps` points."""
         points, at = [self.start], self.start

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from sallet.drawing.flower.petal import BLADES, ENDS, cut, mirror, petal, petal_ink
+from sallet.drawing.flower.petal import BLADES, ENDS, cut, petal, petal_ink
 from sallet.drawing.ink import Curve, Path, plain
 
 
@@ -22,7 +22,7 @@ def test_a_petal_is_as_long_and_as_wide_as_asked(shape: str, tip: str) -> None:
 @pytest.mark.parametrize("shape", BLADES)
 def test_a_petal_is_the_same_on_both_sides(shape: str, tip: str) -> None:
     rim = petal(BLADES[shape], tip, 60, 20).rim
-    assert mirror(rim).reversed().points() == pytest.approx(rim.points())
+    assert rim.mirrored().reversed().points() == pytest.approx(rim.points())
 
 
 @pytest.mark.parametrize(("tip", "depth"), [("half split", 0.5), ("split", 0.86)])

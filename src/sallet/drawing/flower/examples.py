@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from sallet.drawing.example import Example
+from sallet.drawing.example import Example, without
 from sallet.drawing.flower.flower import flower
 
 _FREE: Final = {"petals": "5", "symmetry": "radial", "petals fused or free": "free"}
@@ -18,10 +18,6 @@ _LIPS_BARE: Final = {"upper lip": "hooded", "lower lip": "three-lobed"}
 _DAISY: Final = {"shape": "daisy", "ray florets": "13"}
 
 
-def _without(base: dict[str, str], *labels: str) -> dict[str, str]:
-    return {label: value for label, value in base.items() if label not in labels}
-
-
 EXAMPLES: Final[tuple[Example, ...]] = tuple(
     Example("flowers", label, base, flower)
     for label, base in (
@@ -31,18 +27,18 @@ EXAMPLES: Final[tuple[Example, ...]] = tuple(
          {"petals": "5", "symmetry": "radial", "petal shape": "oval", "petal tip": "rounded"}),
         ("petal shape", _FREE),
         ("petal tip", _FREE),
-        ("petal posture", _without(_TUBE, "sepals", "sepal shape") | {"shape": "bell"}),
+        ("petal posture", without(_TUBE, "sepals", "sepal shape") | {"shape": "bell"}),
         ("markings", _PLAIN),
         ("sepals fused or free", _TUBE),
-        ("sepal shape", _without(_SEPALS, "sepal shape")),
+        ("sepal shape", without(_SEPALS, "sepal shape")),
         ("sepal length beside the petals", _SEPALS | {"sepal shape": "pointed"}),
         ("sepal posture", _FUNNEL | {"sepals fused or free": "free"}),
         ("calyx", _TUBE),
         ("stamen length", _PLAIN | {"stamens": "5"}),
         ("stigma", _PLAIN | {"styles": "3"}),
         ("corolla tube", _LIPS),
-        ("upper lip", _without(_LIPS, "upper lip")),
-        ("lower lip", _without(_LIPS, "lower lip")),
+        ("upper lip", without(_LIPS, "upper lip")),
+        ("lower lip", without(_LIPS, "lower lip")),
         ("spur", {"shape": "violet"}),
         ("florets", {"ray florets": "13"}),
         ("head bracts", _DAISY),

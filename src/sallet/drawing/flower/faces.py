@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.drawing.curves import circle
 from sallet.drawing.flower.marks import marks_ink, veil
 from sallet.drawing.flower.middle import REACH, stamens_ink, styles_ink
-from sallet.drawing.flower.petal import BLADES, Blade, Petal, cut, mirror, petal, petal_ink
+from sallet.drawing.flower.petal import BLADES, Blade, Petal, cut, petal, petal_ink
 from sallet.drawing.flower.sepals import sepal
 from sallet.drawing.flower.words import is_many, number
 from sallet.drawing.ink import Copy, Mark, put, turned
@@ -155,8 +155,8 @@ def _petals(form: FlowerForm, wheel: Wheel) -> Ink:
 
 def _pair(one: Petal, first: Place, second: Place, *, dotted: bool) -> Ink:
     """Return two petals side by side that are grown together in their lower half."""
-    inner, far = cut(one.side, JOIN), mirror(one.side).reversed()
-    near = mirror(inner).reversed().placed(first)
+    inner, far = cut(one.side, JOIN), one.side.mirrored().reversed()
+    near = inner.mirrored().reversed().placed(first)
     outer = one.outer
     cleft = near.then(inner.placed(second))
     sides = (one.side.placed(first), cleft, far.placed(second))

@@ -7,7 +7,7 @@ import math
 from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import circle, ellipse, smooth, straight
+from sallet.drawing.curves import GOLDEN, circle, ellipse, smooth, straight
 from sallet.drawing.flower.bracts import cup_ink
 from sallet.drawing.flower.words import is_many
 from sallet.drawing.ink import Copy, Curve, Line, Mark, Path, Place, put, turned
@@ -18,8 +18,6 @@ if TYPE_CHECKING:
     from sallet.drawing.flower.form import FlowerForm
     from sallet.drawing.ink import Ink, Pen
 
-GOLDEN: Final = 137.50776
-"""The golden angle, in degrees, by which the florets of a head follow one another."""
 DISC: Final[Mapping[str, float]] = {"daisy": 0.3, "tubes": 0.8, "straps": 0.0}
 """How far out the middle of tubes reaches, beside half the head."""
 CROWD: Final = 21

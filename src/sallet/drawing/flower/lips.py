@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import circle, straight
+from sallet.drawing.curves import circle, curved, straight
 from sallet.drawing.flower.calyx import Frame, calyx_of
 from sallet.drawing.flower.words import number
 from sallet.drawing.ink import Curve, Mark, Path
@@ -30,60 +30,55 @@ _UP: Final = 0.75 + 0.66j
 """The way in which the tube runs into the upper lip."""
 
 
-def _curve(start: complex, *rest: complex) -> Path:
-    threes = zip(rest[::3], rest[1::3], rest[2::3], strict=True)
-    return Path(start, tuple(Curve(*three) for three in threes))
-
-
 UPPER: Final[Mapping[str, Path]] = {
-    "hood": _curve(
+    "hood": curved(
         BACK, 42 + 83j, 54 + 99j, 74 + 98j, 92 + 97j, 102 + 80j, 100 + 61j,
         96 + 67j, 91 + 70j, 84 + 70j, 70 + 70j, 62 + 60j, THROAT,
     ),
-    "hood notch": _curve(
+    "hood notch": curved(
         BACK, 42 + 83j, 54 + 99j, 74 + 98j, 92 + 97j, 103 + 82j, 103 + 66j,
         101 + 69j, 98 + 71j, 94 + 72j, 95 + 68j, 94 + 65j, 92 + 62j,
         90 + 68j, 87 + 70j, 82 + 70j, 70 + 70j, 62 + 60j, THROAT,
     ),
-    "flat": _curve(
+    "flat": curved(
         BACK, 40 + 81j, 45 + 92j, 48 + 104j, 51 + 114j, 61 + 115j, 64 + 106j,
         69 + 92j, 64 + 70j, THROAT,
     ),
-    "notch": _curve(
+    "notch": curved(
         BACK, 38 + 79j, 40 + 92j, 45 + 104j, 49 + 112j, 56 + 113j, 59 + 106j,
         64 + 112j, 72 + 111j, 73 + 102j, 74 + 86j, 64 + 68j, THROAT,
     ),
-    "none": _curve(BACK, 38 + 74j, 52 + 66j, THROAT),
-    "": _curve(BACK, 42 + 83j, 50 + 104j, 66 + 103j, 82 + 102j, 74 + 72j, THROAT),
+    "none": curved(BACK, 38 + 74j, 52 + 66j, THROAT),
+    "": curved(BACK, 42 + 83j, 50 + 104j, 66 + 103j, 82 + 102j, 74 + 72j, THROAT),
 }  # fmt: skip
 """Upper lips, from the back of the tube to the throat."""
 LOWER: Final[Mapping[str, Path]] = {
-    "whole": _curve(
+    "whole": curved(
         CHIN, 56 + 40j, 60 + 26j, 66 + 14j, 72 + 2j, 88 + 0j, 97 + 10j,
         105 + 20j, 98 + 34j, 86 + 40j, 76 + 45j, 66 + 47j, THROAT,
     ),
-    "two": _curve(
+    "two": curved(
         CHIN, 56 + 40j, 58 + 26j, 60 + 12j, 61 - 5j, 76 - 10j, 82 + 3j,
         89 - 4j, 104 + 0j, 105 + 15j, 106 + 30j, 80 + 40j, THROAT,
     ),
-    "three": _curve(
+    "three": curved(
         CHIN, 42 + 36j, 43 + 20j, 54 + 19j, 63 + 18j, 68 + 28j, 67 + 36j,
         70 + 20j, 71 + 4j, 85 + 3j, 99 + 2j, 108 + 14j, 104 + 26j,
         102 + 33j, 96 + 37j, 90 + 38j, 99 + 38j, 104 + 45j, 99 + 51j,
         93 + 57j, 72 + 55j, THROAT,
     ),
-    "": _curve(
+    "": curved(
         CHIN, 56 + 40j, 60 + 26j, 66 + 14j, 72 + 2j, 88 + 0j, 97 + 10j,
         105 + 20j, 98 + 34j, 86 + 40j, 76 + 45j, 66 + 47j, THROAT,
     ),
 }  # fmt: skip
 """Lower lips, from the chin to the throat."""
 _HUMPS: Final = (
-    _curve(53 + 42j, 53 + 51j, 64 + 51j, 64 + 42j), _curve(65 + 44j, 65 + 52j, 75 + 52j, 75 + 43j),
+    curved(53 + 42j, 53 + 51j, 64 + 51j, 64 + 42j), curved(65 + 44j, 65 + 52j, 75 + 52j, 75 + 43j),
 )  # fmt: skip
 _TEETH: Final = (
-    _curve(47 + 47j, 46 + 42j, 44 + 36j, 45 + 31j, 49 + 35j, 53 + 40j, 55 + 43j),
-    _curve(66 + 49j, 70 + 53j, 75 + 57j, 80 + 59j, 79 + 54j, 77 + 50j, 74 + 46j),
+    curved(47 + 47j, 46 + 42j, 44 + 36j, 45 + 31j, 49 + 35j, 53 + 40j, 55 + 43j),
+    curved(66 + 49j, 70 + 53j, 75 + 57j, 80 + 59j, 79 + 54j, 77 + 50j, 74 + 46j),
 )
 _SPOTS: Final = (72 + 28j, 80 + 32j, 78 + 22j, 87 + 24j, 84 + 14j, 75 + 15j, 92 + 16j, 88 + 33j)
 _REACH: Final[Mapping[str, float]] = {"": 68.0, "short": 40.0, "long": 104.0}

@@ -6,7 +6,7 @@ import cmath
 import math
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import circle, ellipse, straight
+from sallet.drawing.curves import GOLDEN, circle, ellipse, straight
 from sallet.drawing.ink import Copy, Mark, turned
 
 if TYPE_CHECKING:
@@ -14,8 +14,6 @@ if TYPE_CHECKING:
 
     from sallet.drawing.ink import Ink
 
-GOLDEN: Final = 137.50776
-"""The golden angle, in degrees: by it no two of a crowd ever stand in line."""
 RING: Final = 11
 """Up to how many stamens stand in one ring."""
 REACH: Final[Mapping[str, float]] = {"half": 0.5, "level": 0.93, "out": 1.14, "": 0.36}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.ink import Curve, Line, Mark, Path, Place
+from sallet.drawing.ink import Curve, Line, Mark, Path
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -56,22 +56,17 @@ class Petal:
     @property
     def rim(self) -> Path:
         """Return the whole edge from foot to foot, open."""
-        return self.side.then(self.outer).then(mirror(self.side).reversed())
+        return self.side.then(self.outer).then(self.side.mirrored().reversed())
 
     @property
     def outer(self) -> Path:
         """Return the outer end from side to side, open."""
-        return self.end.then(mirror(self.end).reversed())
+        return self.end.then(self.end.mirrored().reversed())
 
     @property
     def outline(self) -> Path:
         """Return the edge closed across the foot."""
         return self.rim.shut()
-
-
-def mirror(path: Path) -> Path:
-    """Return a path mirrored at the y axis."""
-    return path.placed(Place(mirrored=True))
 
 
 def petal(blade: Blade, tip: str, length: float, half: float, foot: float | None = None) -> Petal:
@@ -186,13 +181,13 @@ def petal_ink(one: Petal, *, foot: str, dotted: bool) -> Ink:
     is not recorded.
     """
     side = cut(one.side, OFF) if foot == "off" else one.side
-    left = mirror(side).reversed()
+    left = side.mirrored().reversed()
     if dotted:
         known = side.then(cut(one.end.reversed(), 1 - PLAIN).reversed())
         rest = cut(one.end, PLAIN)
-        other = mirror(known).reversed()
+        other = known.mirrored().reversed()
         edge = (Mark(other.then(known)),) if foot == "shut" else (Mark(known), Mark(other))
-        tip = rest.then(mirror(rest).reversed())
+        tip = rest.then(rest.mirrored().reversed())
         return (Mark(one.outline, "paper"), *edge, Mark(tip, "dotted"))
     if foot == "shut":
         return (Mark(one.outline), *_folded(one))

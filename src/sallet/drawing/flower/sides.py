@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import ellipse, smooth, straight
+from sallet.drawing.curves import curved, ellipse, smooth, straight
 from sallet.drawing.flower.calyx import Frame, calyx_of
 from sallet.drawing.flower.lips import lipped
 from sallet.drawing.flower.petal import Blade, petal
-from sallet.drawing.ink import Curve, Mark, Path, put, turned
+from sallet.drawing.ink import Mark, Path, put, turned
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -29,30 +29,24 @@ def side_ink(form: FlowerForm, size: float) -> Ink:
     return put(_DRAWN[form.plan](form), turned(0, scale=size / LENGTH))
 
 
-def curve(start: complex, *rest: complex) -> Path:
-    """Return an open path of cubic curves: two handles and an end each."""
-    threes = zip(rest[::3], rest[1::3], rest[2::3], strict=True)
-    return Path(start, tuple(Curve(*three) for three in threes))
-
-
-STANDARD: Final = curve(
+STANDARD: Final = curved(
     24 - 2j, 20 + 10j, 2 + 24j, -2 + 46j, -5 + 64j, 6 + 80j, 22 + 83j,
     30 + 84.5j, 35 + 83j, 38 + 79j, 42 + 84j, 50 + 84.5j, 56 + 82j,
     71 + 77j, 77 + 60j, 71 + 42j, 66 + 26j, 50 + 14j, 42 + 2j,
 ).shut()  # fmt: skip
-CREASE: Final = curve(38 + 79j, 37 + 60j, 38 + 36j, 33 + 12j)
+CREASE: Final = curved(38 + 79j, 37 + 60j, 38 + 36j, 33 + 12j)
 VEINS: Final = (
-    curve(29 + 14j, 26 + 30j, 12 + 42j, 12 + 62j), curve(31 + 14j, 32 + 36j, 24 + 50j, 25 + 70j),
-    curve(36 + 14j, 44 + 36j, 51 + 50j, 51 + 70j), curve(38 + 14j, 48 + 28j, 62 + 42j, 63 + 60j),
+    curved(29 + 14j, 26 + 30j, 12 + 42j, 12 + 62j), curved(31 + 14j, 32 + 36j, 24 + 50j, 25 + 70j),
+    curved(36 + 14j, 44 + 36j, 51 + 50j, 51 + 70j), curved(38 + 14j, 48 + 28j, 62 + 42j, 63 + 60j),
 )  # fmt: skip
-FAR_WING: Final = curve(
+FAR_WING: Final = curved(
     32 + 4j, 44 + 24j, 68 + 33j, 87 + 25j, 99 + 19j, 104 + 7j, 97 - 4j, 80 - 12j, 50 - 8j, 32 + 4j
 ).shut()
-KEEL: Final = curve(
+KEEL: Final = curved(
     27 - 2j, 36 - 18j, 52 - 32j, 70 - 34j, 86 - 35j, 98 - 26j, 99 - 11j,
     98 - 7j, 94 - 5j, 90 - 6j, 70 - 2j, 48 + 2j, 27 - 2j,
 ).shut()  # fmt: skip
-NEAR_WING: Final = curve(
+NEAR_WING: Final = curved(
     25 + 0j, 36 + 13j, 57 + 20j, 76 + 14j, 90 + 9j, 97 - 2j, 92 - 11j,
     86 - 21j, 66 - 23j, 52 - 16j, 42 - 11j, 34 - 4j, 25 + 0j,
 ).shut()  # fmt: skip
@@ -75,13 +69,13 @@ def _pea(form: FlowerForm) -> Ink:
     )
 
 
-HOOD: Final = curve(
+HOOD: Final = curved(
     14 + 32j, 2 + 54j, 6 + 94j, 40 + 98j, 66 + 101j, 78 + 74j, 84 + 60j,
     88 + 52j, 94 + 47j, 100 + 43j, 88 + 39j, 76 + 43j, 66 + 42j,
     52 + 41j, 46 + 32j, 38 + 24j, 30 + 20j, 20 + 22j, 14 + 32j,
 ).shut()  # fmt: skip
-HOOD_SIDE: Final = curve(30 + 26j, 40 + 50j, 80 + 52j, 84 + 26j, 86 + 4j, 46 - 6j, 30 + 26j).shut()
-HOOD_LOW: Final = curve(40 + 12j, 42 - 6j, 62 - 24j, 74 - 20j, 82 - 16j, 72 + 4j, 58 + 8j).shut()
+HOOD_SIDE: Final = curved(30 + 26j, 40 + 50j, 80 + 52j, 84 + 26j, 86 + 4j, 46 - 6j, 30 + 26j).shut()
+HOOD_LOW: Final = curved(40 + 12j, 42 - 6j, 62 - 24j, 74 - 20j, 82 - 16j, 72 + 4j, 58 + 8j).shut()
 
 
 def _hooded(_form: FlowerForm) -> Ink:
@@ -131,15 +125,15 @@ def _half_turned(point: complex) -> complex:
 
 
 _LINES: Final = tuple(
-    curve(x * 0.2 - 10j, x * 0.3 - 20j, x - 24j, x - (37 - abs(x) * 0.4) * 1j)
+    curved(x * 0.2 - 10j, x * 0.3 - 20j, x - 24j, x - (37 - abs(x) * 0.4) * 1j)
     for x in (-14, -7, 0, 7, 14)
 )
 _DOTS: Final = (-8 - 28j, 8 - 28j, 0 - 34j, -5 - 20j, 5 - 20j, 0 - 25j, -13 - 34j, 13 - 34j)
 _EYES: Final[Mapping[str, tuple[Mark, ...]]] = {
-    "pale": (Mark(curve(-11 - 14j, -7 - 19j, 7 - 19j, 11 - 14j), "thin"),),
+    "pale": (Mark(curved(-11 - 14j, -7 - 19j, 7 - 19j, 11 - 14j), "thin"),),
     "yellow": (
-        Mark(curve(-11 - 14j, -7 - 19j, 7 - 19j, 11 - 14j), "thin"),
-        Mark(curve(-8 - 10j, -5 - 14j, 5 - 14j, 8 - 10j), "thin"),
+        Mark(curved(-11 - 14j, -7 - 19j, 7 - 19j, 11 - 14j), "thin"),
+        Mark(curved(-8 - 10j, -5 - 14j, 5 - 14j, 8 - 10j), "thin"),
     ),
     "dark": (Mark(ellipse(-12j, 6, 6), "solid"),),
     "blotch": (Mark(ellipse(-24j, 9, 8), "solid"),),

@@ -6,7 +6,7 @@ import cmath
 import math
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import circle, ellipse, smooth, straight
+from sallet.drawing.curves import GOLDEN, circle, ellipse, smooth, straight
 from sallet.drawing.fruit.body import OUTLINES, Body
 from sallet.drawing.ink import Copy, Curve, Mark, Path, Place, put
 from sallet.drawing.told import MANY
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from sallet.drawing.fruit.form import FruitForm
     from sallet.drawing.ink import Ink, Pen
 
-_GOLDEN: Final = math.radians(137.50776)
+_GOLDEN: Final = math.radians(GOLDEN)
 _CUT: Final = frozenset({"berry", "drupe", "hip", "haw", "pome", "capsule"})
 """Kinds that are shown cut open."""
 _STONED: Final = frozenset({"drupe", "haw"})

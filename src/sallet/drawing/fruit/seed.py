@@ -7,7 +7,7 @@ import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import circle, smooth, straight
+from sallet.drawing.curves import GOLDEN, circle, smooth, straight
 from sallet.drawing.example import Example
 from sallet.drawing.fruit.body import OUTLINES, Body, bowed, measures
 from sallet.drawing.fruit.surface import cover
@@ -166,7 +166,7 @@ def _net(one: Body) -> Ink:
 
 def _dust(size: float) -> Ink:
     """Return a pinch of dust: seeds too small to have a shape."""
-    golden = math.radians(137.50776)
+    golden = math.radians(GOLDEN)
     return tuple(
         Mark(circle(0.5j * size + cmath.rect(0.4 * size * math.sqrt((n + 0.5) / 40), n * golden), 0.9), "solid", "seed")
         for n in range(40)

@@ -6,7 +6,7 @@ import cmath
 import math
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import circle, smooth, straight
+from sallet.drawing.curves import GOLDEN, circle, smooth, straight
 from sallet.drawing.ink import Copy, Curve, Mark, Path, Place
 
 if TYPE_CHECKING:
@@ -263,7 +263,7 @@ def _wrinkled(body: Body) -> tuple[Ink, Ink]:
     long = 0.11 * _unit(body) + 1.6
     face = []
     for n, p in enumerate(body.scatter(_count(body, 15, 8, 24), 0.72, 0.1, 0.9)):
-        way = cmath.rect(long, math.radians(20 + 137.50776 * n))
+        way = cmath.rect(long, math.radians(20 + GOLDEN * n))
         bend = way * 1j * 0.45
         face.append(
             Mark(Path(p - way, (Curve(p - way * 0.4 + bend, p + way * 0.1 + bend, p),

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import smooth, walk
+from sallet.drawing.curves import GOLDEN, smooth, walk
 from sallet.drawing.inflorescence.space import (
     DOWN,
-    GOLDEN,
     UP,
     Eye,
     Piece,

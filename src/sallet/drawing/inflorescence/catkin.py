@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.inflorescence.space import GOLDEN
+from sallet.drawing.curves import GOLDEN
 from sallet.drawing.ink import Copy, Curve, Mark, Path, Place
 
 if TYPE_CHECKING:

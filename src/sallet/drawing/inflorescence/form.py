@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.drawing.inflorescence.bracts import Kind
 from sallet.drawing.inflorescence.rays import UNCOUNTED_RAYS, can_rise
 from sallet.drawing.inflorescence.whorls import Whorl
-from sallet.drawing.told import Character, Shown
+from sallet.drawing.told import Character, Shown, some
 from sallet.lesson.value import Absent
 
 if TYPE_CHECKING:
@@ -166,9 +166,9 @@ def inflorescence_form(told: Told) -> InflorescenceForm | None:
     if plan is None:
         return None
     uses = USES[plan.value]
-    given = _kept(told, uses | _SEATS.get(plan.value, _SEAT))
-    rays = _some(given.count("rays"))
-    flowers = None if rays else _some(given.count(NUMBER))
+    given = told.only(uses | _SEATS.get(plan.value, _SEAT))
+    rays = some(given.count("rays"))
+    flowers = None if rays else some(given.count(NUMBER))
     bracts, bract_number = _whorl(given, "bracts", "number of bracts")
     bracteoles, bracteole_number = _whorl(given, "bracteoles", "number of bracteoles")
     if plan.value != "compound umbel" and bracts and bracts.value.none:
@@ -183,7 +183,7 @@ def inflorescence_form(told: Told) -> InflorescenceForm | None:
         plan=plan,
         flowers=flowers,
         rays=rays,
-        branches=_some(given.count("main branches")),
+        branches=some(given.count("main branches")),
         outline=given.pick("cluster shape", OUTLINES.get(plan.value, {})),
         order=given.pick("flowering order", ORDERS.get(plan.value, {})),
         face=given.pick("posture", _FACED.get(plan.value, FACES)),
@@ -239,24 +239,13 @@ def _steep(
     return ray.as_(ratio) if can_rise(ratio, count) else None
 
 
-def _kept(told: Told, labels: frozenset[str]) -> Told:
-    """Return what is told of some labels only."""
-    for label in set(told.items) - labels:
-        told = told.without(label)
-    return told
-
-
-def _some(count: Shown[int] | None) -> Shown[int] | None:
-    return count if count and count.value > 0 else None
-
-
 def _whorl(told: Told, label: str, number: str) -> tuple[Shown[Whorl] | None, Shown[int] | None]:
     """Return the bracts of one kind and how many there are."""
     none = told.is_none(label) or (told.is_none(number) if label not in told.items else None)
     if none:
         return none.as_(Whorl(none=True)), None
     states = _usual(told, label).states(label)
-    count = _some(told.count(number))
+    count = some(told.count(number))
     if not states:
         return (count.as_(Whorl()), count) if count else (None, None)
     hints: dict[str, str] = {}

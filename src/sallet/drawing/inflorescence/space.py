@@ -9,6 +9,7 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
+from sallet.drawing.curves import GOLDEN
 from sallet.drawing.ink import Curve, Path
 
 if TYPE_CHECKING:
@@ -16,8 +17,6 @@ if TYPE_CHECKING:
 
     from sallet.drawing.ink import Ink
 
-GOLDEN: Final = 137.50776
-"""The golden angle in degrees: spots set by it never line up."""
 _NOTHING: Final = 1e-9
 _STRETCH: Final = 1.8
 

@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import smooth
+from sallet.drawing.curves import GOLDEN, smooth
 from sallet.drawing.inflorescence.cluster import lone_bract
 from sallet.drawing.inflorescence.florets import bulbil, put_bulbil
 from sallet.drawing.inflorescence.space import (
     DOWN,
-    GOLDEN,
     UP,
     Eye,
     Piece,

@@ -7,10 +7,9 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import smooth
+from sallet.drawing.curves import GOLDEN, smooth
 from sallet.drawing.inflorescence.cluster import lone_bract
 from sallet.drawing.inflorescence.space import (
-    GOLDEN,
     ORIGIN,
     UP,
     Eye,

@@ -7,7 +7,7 @@ import math
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
-from sallet.drawing.curves import straight
+from sallet.drawing.curves import GOLDEN, straight
 from sallet.drawing.ink import Copy, Curve, Mark, Path, turned
 from sallet.drawing.leaf.counts import fitting
 from sallet.drawing.sketch import Sketch
@@ -19,7 +19,6 @@ if TYPE_CHECKING:
     from sallet.drawing.ink import Ink
     from sallet.drawing.told import Shown, Told
 
-_GOLDEN: Final = 137.50776
 POSTURES: Final[Mapping[str, float]] = {
     "erect": 14, "rising": 40, "spreading": 78, "bent back": 122, "drooping": 150, "arching": 58,
 }  # fmt: skip
@@ -126,8 +125,8 @@ def _alternate(stem: _Stem) -> Ink:
     behind: list[Copy] = []
     before: list[Copy] = []
     for number, height in enumerate(heights):
-        side = math.cos(math.radians(_GOLDEN * number + 20))
-        depth = math.sin(math.radians(_GOLDEN * number + 20))
+        side = math.cos(math.radians(GOLDEN * number + 20))
+        depth = math.sin(math.radians(GOLDEN * number + 20))
         scale = 1 - 0.1 * number
         leaf = stem.put(height, 1 if side > 0 else -1, scale * (0.72 + 0.28 * abs(side)))
         (behind if depth > 0 else before).append(leaf)

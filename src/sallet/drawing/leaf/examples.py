@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from sallet.drawing.example import Example
+from sallet.drawing.example import Example, without
 from sallet.drawing.leaf.arrangement import leaf_set
 from sallet.drawing.leaf.foot import leaf_foot
 from sallet.drawing.leaf.leaf import leaf
@@ -25,21 +25,17 @@ _FEATHER: Final = _LEAFLET | {
 _THREE: Final = _LEAFLET | {"division": "trifoliate", "attachment": "stalked"}
 
 
-def _without(base: dict[str, str], *labels: str) -> dict[str, str]:
-    return {label: value for label, value in base.items() if label not in labels}
-
-
 EXAMPLES: Final = (
     Example("leaves", "arrangement", {}, leaf_set),
     Example("leaves", "posture", {"arrangement": "opposite"}, leaf_set),
     Example("leaves", "rises from the ground", {}, rising),
     Example("leaves", "division", _LEAFLET | _STALKED | {"leaflets": "5–8"}, leaf),
     Example("leaves", "shape", {"division": "simple", "margin": "entire"}, leaf),
-    Example("leaves", "margin", _without(_PLAIN, "margin"), leaf),
-    Example("leaves", "tip", _without(_PLAIN, "tip"), leaf),
+    Example("leaves", "margin", without(_PLAIN, "margin"), leaf),
+    Example("leaves", "tip", without(_PLAIN, "tip"), leaf),
     Example("leaves", "base", _STALKED, leaf),
     Example("leaves", "lobing", _PLAIN | {"base": "wedge-shaped"}, leaf),
-    Example("leaves", "leaflet shape", _without(_THREE, "leaflet shape", "leaflet tip"), leaf),
+    Example("leaves", "leaflet shape", without(_THREE, "leaflet shape", "leaflet tip"), leaf),
     Example("leaves", "leaflet margin", _THREE, leaf),
     Example("leaves", "leaflet tip", _THREE, leaf),
     Example("leaves", "leaflet base", _THREE | {"leaflet stalk": "short-stalked"}, leaf),
@@ -49,7 +45,7 @@ EXAMPLES: Final = (
     Example("leaves", "stalk against blade", _STALKED, leaf),
     Example("leaves", "stipules", {}, leaf_foot),
     Example("leaves", "sheath", {}, leaf_foot),
-    Example("leaves", "venation", _without(_PLAIN, "venation"), leaf),
+    Example("leaves", "venation", without(_PLAIN, "venation"), leaf),
     Example("leaves", "markings", _PLAIN, leaf),
 )
 """The labels of leaves whose states can be drawn."""

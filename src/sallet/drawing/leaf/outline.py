@@ -82,7 +82,7 @@ def outline(blank: Blank, length: float) -> Outline:
     other = _side(left, teeth, length, room)
     if lift:
         other = _lifted(other, lift, max(widest(blank.contour) * length, 3 * lift))
-    path = one.then(_mirror(other).reversed()).shut()
+    path = one.then(other.mirrored().reversed()).shut()
     tip = one.end
     points = path.points()
     low = min(p.imag for p in points)
@@ -154,7 +154,3 @@ def _lifted(side: Path, lift: float, until: float) -> Path:
         return p + 1j * lift * share * share
 
     return side.mapped(up)
-
-
-def _mirror(path: Path) -> Path:
-    return path.mapped(lambda p: -p.conjugate())

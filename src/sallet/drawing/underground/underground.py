@@ -59,11 +59,6 @@ _WANTED: Final[Mapping[str, tuple[str, ...]]] = {
 }
 
 
-def underground_ink(form: UndergroundForm, size: float) -> Ink:
-    """Return the parts under the soil, which begins at y = 0, `size` units deep."""
-    return PLANS[form.kind.value](form, size)[0]
-
-
 def underground(told: Told, size: float) -> Sketch | None:
     """Return the parts under the soil; `size` is the height of the drawing below it in units.
 
