@@ -15,6 +15,8 @@ Kind = Literal["states", "measure", "count", "words", "times", "zones"]
 Reliability = Literal["firm", "fair", "weak"]
 
 
+_EACH_ITS_OWN: Final = frozenset({"form", "place", "behaviour"})
+"""Aspects of which an organ has many that say nothing of each other: margin and arrangement."""
 _LESS: Final = 0.1
 """What a word may be less like another than the most like, to be offered beside it."""
 
@@ -52,10 +54,25 @@ class Label:
     caveat: str = ""
     asks: str = ""
     also: tuple[str, ...] = ()
+    tells_of: str = ""
+    """What several characters tell of alike, such as hairs on stem and leaf: they are one kind."""
+    watched: bool = False
+    """Whether it shows over weeks or years only, and so cannot be looked at on a day."""
     ordered: bool = False
     shared: str = ""
     """The name of the list of states it has in common with other labels, if any."""
     states: tuple[State, ...] = ()
+
+    @property
+    def character_kind(self) -> str:
+        """Return what the character tells of: two of one kind are one piece of evidence.
+
+        Forms and places are each of their own kind, unless the vocabulary says that several
+        tell of the same; numbers, sizes, colours, surfaces and the like of an organ are one.
+        """
+        if self.tells_of:
+            return self.tells_of
+        return f"{self.subject}: {self.name if self.aspect in _EACH_ITS_OWN else self.aspect}"
 
     @cached_property
     def _found(self) -> dict[str, State]:

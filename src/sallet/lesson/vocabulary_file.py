@@ -55,6 +55,8 @@ class _Label(_StateList):
     caveat: str = ""
     asks: str = ""
     also: tuple[str, ...] = ()
+    tells_of: str = Field(default="", alias="tells of")
+    watched: bool = False
     states_from: str = Field(default="", alias="states from")
 
 
@@ -171,6 +173,8 @@ def _label(subject: str, name: str, label: _Label, lists: Mapping[str, _StateLis
         caveat=label.caveat,
         asks=label.asks,
         also=label.also,
+        tells_of=label.tells_of,
+        watched=label.watched,
         ordered=held.ordered,
         shared=label.states_from,
         states=tuple(_states(held)),

@@ -23,10 +23,15 @@ if TYPE_CHECKING:
 
 Key = tuple[str, str, str]
 """Organ, kind or piece of it, label."""
+FEWEST_KINDS: Final = 2
 Where = frozenset[str]
 """The qualifiers of a value that say where or when it holds; empty for everywhere."""
+Characters = dict[Key, list["Fact"]]
+"""What is recorded of a plant, by character."""
 Tellings = tuple["Item", ...]
 """What one fact tells of one place."""
+_NEVER_A_TEST: Final = frozenset({"taste", "harm", "use"})
+"""Aspects by which nobody finds out what a plant is."""
 _NEARLY_ALL: Final = frozenset({"usually", "mostly"})
 _HEDGES: Final = _NEARLY_ALL | {"often", "sometimes", "rarely"}
 """Qualifiers of the vocabulary by which a value is not said of every plant."""
@@ -39,42 +44,84 @@ class Contrast:
     this: Fact
     that: Fact
     label: Label
+    places: tuple[Where, ...] = (frozenset(),)
+    """Of which places of the first plant it is told: on which of them one can look."""
 
     @property
     def reliability(self) -> Reliability:
         """Return how far the character may be trusted."""
         return self.label.reliability
 
+    @property
+    def is_reliable(self) -> bool:
+        """Whether the character may be trusted by itself: no caveat stands beside it."""
+        return self.reliability == "firm"
+
+    @property
+    def kind(self) -> str:
+        """Return what it tells of: two contrasts of one kind are one piece of evidence."""
+        return self.label.character_kind
+
+    @property
+    def is_test(self) -> bool:
+        """Whether one may look for it on a day. Nobody tastes to find out what a plant is."""
+        return self.label.aspect not in _NEVER_A_TEST and not self.label.watched
+
 
 def contrasts(
     these: Iterable[Fact], those: Iterable[Fact], vocabulary: Vocabulary
 ) -> tuple[Contrast, ...]:
     """Return the contrasts between two plants, in the order of the first one's facts."""
-    theirs = _by_key(those)
+    return contrasts_of(characters(these), characters(those), vocabulary)
+
+
+def contrasts_of(
+    ours: Characters, theirs: Characters, vocabulary: Vocabulary
+) -> tuple[Contrast, ...]:
+    """Return the contrasts between two plants whose characters are gathered already."""
     return tuple(
-        Contrast(facts[0], theirs[key][0], label)
-        for key, facts in _by_key(these).items()
+        Contrast(facts[0], theirs[key][0], label, places)
+        for key, facts in ours.items()
         if key in theirs
         and (label := _label(key, vocabulary))
-        and are_apart(facts, theirs[key], label)
+        and (places := places_apart(facts, theirs[key], label))
     )
+
+
+def tell_apart(found: Iterable[Contrast]) -> bool:
+    """Return whether contrasts suffice to stake a life on: two of different kinds, one reliable.
+
+    One mark may be missed, damaged or misread; two that tell of the same thing fail together.
+    """
+    tests = [contrast for contrast in found if contrast.is_test]
+    kinds = {contrast.kind for contrast in tests}
+    return len(kinds) >= FEWEST_KINDS and any(contrast.is_reliable for contrast in tests)
 
 
 def are_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> bool:
     """Return whether the values recorded for one label of two plants exclude each other."""
+    return bool(places_apart(these, those, label))
+
+
+def places_apart(
+    these: Sequence[Fact], those: Sequence[Fact], label: Label
+) -> tuple[Where, ...]:
+    """Return the places of the first plant whose values the other's exclude; none if any may meet."""
     ours, theirs = _by_place(these), _by_place(those)
-    compared = False
+    compared: dict[Where, None] = {}
     for here, told in ours.items():
         for there, told_there in theirs.items():
             if _both_answered(here, there, ours, theirs):
                 continue
             if _may_meet(told, told_there, label):
-                return False
-            compared = compared or _about_the_same(here, there, ours, theirs)
-    return compared
+                return ()
+            if _about_the_same(here, there, ours, theirs):
+                compared[here] = None
+    return tuple(compared)
 
 
-def _by_key(facts: Iterable[Fact]) -> dict[Key, list[Fact]]:
+def characters(facts: Iterable[Fact]) -> Characters:
+    """Return what is recorded of a plant, by character."""
     # A character told twice, in place and in the plant's own lesson, is all that either says.
     found: dict[Key, list[Fact]] = {}
     for fact in facts:
