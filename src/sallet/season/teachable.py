@@ -91,9 +91,9 @@ class Teachable:
 
 def teachable(year: PlantYear, taken_for: Sequence[PlantYear] = ()) -> Teachable:
     """Return when a plant is in season to teach, given the food plants it may be taken for."""
-    seen = _days(year.seen)
+    seen = days_of(year.seen)
     if year.lesson.is_food:
-        return Teachable(year, _days(year.eaten) or seen)
+        return Teachable(year, days_of(year.eaten) or seen)
     confusions = tuple(_confusion(year, food) for food in taken_for)
     confused = frozenset(day for confusion in confusions for day in confusion.days)
     return Teachable(year, confused or seen, confusions)
@@ -105,12 +105,13 @@ def _confusion(year: PlantYear, food: PlantYear) -> Confusion:
         for eaten in food.eaten
         for seen in year.seen
         if seen.timing.organ in {eaten.timing.organ, WHOLE}
-        for day in _days([eaten]) & _days([seen])
+        for day in days_of([eaten]) & days_of([seen])
     )
-    return Confusion(food.lesson, same or (_days(year.seen) & _days(food.eaten)))
+    return Confusion(food.lesson, same or (days_of(year.seen) & days_of(food.eaten)))
 
 
-def _days(rows: Iterable[Row]) -> frozenset[int]:
+def days_of(rows: Iterable[Row]) -> frozenset[int]:
+    """Return the days of the year (1–365) on which any of some rows is on."""
     return frozenset(day for row in rows for window in row.windows for day in window.days)
 
 

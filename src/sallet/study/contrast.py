@@ -30,7 +30,7 @@ Characters = dict[Key, list["Fact"]]
 """What is recorded of a plant, by character."""
 Tellings = tuple["Item", ...]
 """What one fact tells of one place."""
-_NEVER_A_TEST: Final = frozenset({"taste", "harm", "use"})
+NEVER_A_TEST: Final = frozenset({"taste", "harm", "use"})
 """Aspects by which nobody finds out what a plant is."""
 _NEARLY_ALL: Final = frozenset({"usually", "mostly"})
 _HEDGES: Final = _NEARLY_ALL | {"often", "sometimes", "rarely"}
@@ -65,7 +65,7 @@ class Contrast:
     @property
     def is_test(self) -> bool:
         """Whether one may look for it on a day. Nobody tastes to find out what a plant is."""
-        return self.label.aspect not in _NEVER_A_TEST and not self.label.watched
+        return self.label.aspect not in NEVER_A_TEST and not self.label.watched
 
 
 def contrasts(
@@ -103,11 +103,9 @@ def are_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> boo
     return bool(places_apart(these, those, label))
 
 
-def places_apart(
-    these: Sequence[Fact], those: Sequence[Fact], label: Label
-) -> tuple[Where, ...]:
+def places_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> tuple[Where, ...]:
     """Return the places of the first plant whose values the other's exclude; none if any may meet."""
-    ours, theirs = _by_place(these), _by_place(those)
+    ours, theirs = told_by_place(these), told_by_place(those)
     compared: dict[Where, None] = {}
     for here, told in ours.items():
         for there, told_there in theirs.items():
@@ -137,7 +135,7 @@ def _label(key: Key, vocabulary: Vocabulary) -> Label | None:
     return vocabulary.label(organ, name)
 
 
-def _by_place(facts: Iterable[Fact]) -> dict[Where, list[Tellings]]:
+def told_by_place(facts: Iterable[Fact]) -> dict[Where, list[Tellings]]:
     """Return by place what each fact tells of it: a doubt in one is not settled by another."""
     found: dict[Where, list[Tellings]] = {}
     for fact in facts:
@@ -148,7 +146,7 @@ def _by_place(facts: Iterable[Fact]) -> dict[Where, list[Tellings]]:
 
 
 def _may_meet(ours: Sequence[Tellings], theirs: Sequence[Tellings], label: Label) -> bool:
-    if not all(_tell_all(items) for items in (*ours, *theirs)):
+    if not all(tell_all(items) for items in (*ours, *theirs)):
         return True
     return any(
         can_both_hold(one.value, other.value, label)
@@ -157,7 +155,7 @@ def _may_meet(ours: Sequence[Tellings], theirs: Sequence[Tellings], label: Label
     )
 
 
-def _tell_all(items: Sequence[Item]) -> bool:
+def tell_all(items: Sequence[Item]) -> bool:
     """Return whether values leave no plant out.
 
     `Sometimes spotted` leaves out most plants, `usually spotted` some. `Usually five,

@@ -50,7 +50,7 @@ def _says_absent(name: str) -> bool:
 
 def _states_overlap(one: StateRange, other: StateRange, label: Label) -> bool:
     return any(
-        not _exclude(a, b, label) for a in _all_names(one, label) for b in _all_names(other, label)
+        not _exclude(a, b, label) for a in states_of(one, label) for b in states_of(other, label)
     )
 
 
@@ -61,7 +61,7 @@ def _exclude(a: str, b: str, label: Label) -> bool:
     return b in first.excludes or a in second.excludes
 
 
-def _all_names(value: StateRange, label: Label) -> tuple[str, ...]:
+def states_of(value: StateRange, label: Label) -> tuple[str, ...]:
     """Return the states of a range with those between ends that exclude each other.
 
     From `three-lobed` to `seven-lobed` there is `five-lobed`, also where the states are not

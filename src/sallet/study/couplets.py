@@ -1,0 +1,255 @@
+"""A dichotomous key from a table: couplets of two leads, short in the mean, reliable first.
+
+The key is built from the top. Every way of parting a group by one character is weighed by what it
+costs to judge and by how many steps remain (no key for n plants is shorter in the mean than one
+that halves them: Osborne 1963, New Phytologist 62; Payne and Preece 1980, Journal of the Royal
+Statistical Society A 143: 253). The most promising are followed to their ends, and the best is kept.
+
+A plant goes down every lead that it allows, so one that varies, or of which nothing is recorded, is
+reached by both. What no character parts stays together and ends as a group.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import combinations
+from math import log2
+from typing import TYPE_CHECKING, Final
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
+
+    from sallet.study.table import Character, Options, Plants, Table
+
+_WIDTH: Final = ((7, 5), (14, 3), (40, 2))
+"""Up to how many plants how many ways of parting a group are followed to their ends."""
+_ALL_WAYS: Final = 8
+"""Up to how many classes of options every way of putting them on two sides is weighed."""
+
+
+@dataclass(frozen=True)
+class End:
+    """Where a lead ends: one plant, or several that no character parts."""
+
+    plants: Plants
+
+
+@dataclass(frozen=True)
+class Lead:
+    """One side of a couplet."""
+
+    options: Options
+    goes_to: Couplet | End
+
+
+@dataclass(frozen=True)
+class Couplet:
+    """Two contrasting statements of one character."""
+
+    character: int
+    """Its place in the table."""
+    leads: tuple[Lead, Lead]
+
+
+Key = Couplet | End
+
+
+@dataclass(frozen=True)
+class _Parting:
+    """A way of parting a group; the sides are sets of plants as bits."""
+
+    cost: float
+    character: int
+    options: tuple[Options, Options]
+    sides: tuple[int, int]
+
+
+@dataclass(frozen=True)
+class _Built:
+    """A key for a group, and what it costs to reach each plant by it."""
+
+    key: Key
+    costs: Mapping[int, float]
+
+
+def build_key(
+    table: Table, plants: Plants | None = None, weights: Mapping[int, float] | None = None
+) -> Key:
+    """Return a key to some plants of a table, by default to all.
+
+    `weights` say how often each plant is met; by default all alike.
+    """
+    group = table.everything if plants is None else plants
+    return _Builder(table, weights or {}).best(_bits(group)).key
+
+
+class _Builder:
+    """Holds the keys to every group met so far. A group is a number whose bits are plants."""
+
+    def __init__(self, table: Table, weights: Mapping[int, float]) -> None:
+        self.table = table
+        self.weights = [weights.get(plant, 1.0) for plant in range(len(table.plants))]
+        self.equal = len(set(self.weights)) == 1
+        self.food, self.grave = _bits(table.food), _bits(table.grave)
+        self.columns = [_Column(character) for character in table.characters]
+        self.built: dict[int, _Built] = {}
+
+    def best(self, group: int) -> _Built:
+        if group not in self.built:
+            self.built[group] = self._build(group)
+        return self.built[group]
+
+    def _build(self, group: int) -> _Built:
+        size = group.bit_count()
+        ways = self._partings(group) if size > 1 else []
+        if not ways:
+            return _Built(End(_plants(group)), dict.fromkeys(_plants(group), 0.0))
+        width = next((wide for most, wide in _WIDTH if size <= most), 1)
+        tried = [self._joined(group, way) for way in ways[:width]]
+        return min(tried, key=self._total)
+
+    def _total(self, built: _Built) -> float:
+        return sum(self.weights[plant] * cost for plant, cost in built.costs.items())
+
+    def _joined(self, group: int, way: _Parting) -> _Built:
+        sides = [self.best(side) for side in way.sides]
+        leads = tuple(Lead(o, s.key) for o, s in zip(way.options, sides, strict=True))
+        costs = {}
+        for plant in _plants(group):
+            # A plant on both sides is as likely to be met on either.
+            ways = [side.costs[plant] for side in sides if plant in side.costs]
+            costs[plant] = way.cost + sum(ways) / len(ways)
+        return _Built(Couplet(way.character, (leads[0], leads[1])), costs)
+
+    def _partings(self, group: int) -> list[_Parting]:
+        """Return the ways of parting a group, the most promising first, each result once."""
+        found: dict[tuple[int, int], _Parting] = {}
+        for at, column in enumerate(self.columns):
+            for way in column.ways(group):
+                parting = self._parting(at, column, group, way)
+                if parting is None:
+                    continue
+                sides = (min(parting.sides), max(parting.sides))
+                if sides not in found or parting.cost < found[sides].cost:
+                    found[sides] = parting
+        return sorted(found.values(), key=self._promise)
+
+    def _parting(
+        self, at: int, column: _Column, group: int, way: tuple[Options, Options]
+    ) -> _Parting | None:
+        left, right = (column.down(group, options) for options in way)
+        if group in (left, right) or left | right != group:
+            return None
+        if column.character.is_weak and self._parts_food_from_harm(left, right):
+            return None
+        return _Parting(column.character.cost, at, way, (left, right))
+
+    def _parts_food_from_harm(self, left: int, right: int) -> bool:
+        here, there = left & ~right, right & ~left
+        return bool(
+            (here & self.food and there & self.grave) or (there & self.food and here & self.grave)
+        )
+
+    def _promise(self, way: _Parting) -> tuple[float, int, tuple[int, ...]]:
+        left, right = way.sides
+        rest = self._rest(left, left & right) + self._rest(right, left & right)
+        return (
+            way.cost * self._met(left | right) + rest,
+            way.character,
+            tuple(sorted(way.options[0])),
+        )
+
+    def _met(self, group: int) -> float:
+        return group.bit_count() if self.equal else sum(self.weights[p] for p in _plants(group))
+
+    def _rest(self, side: int, both: int) -> float:
+        """Return the steps that a side costs at the least: its weight times its entropy."""
+        if self.equal and not both:
+            number = side.bit_count()
+            return number * log2(number)
+        weights = [self.weights[p] / (2 if both >> p & 1 else 1) for p in _plants(side)]
+        whole = sum(weights)
+        return sum(w * log2(whole / w) for w in weights if w)
+
+
+class _Column:
+    """A character with its plants as bits."""
+
+    def __init__(self, character: Character) -> None:
+        self.character = character
+        every = range(len(character.options))
+        shown, allowed = character.shown, character.allowed
+        self.untold = _bits(p for p, told in enumerate(shown) if told is None)
+        self.shown = [_bits(p for p, t in enumerate(shown) if t and o in t) for o in every]
+        self.allowing = [_bits(p for p, t in enumerate(allowed) if t and o in t) for o in every]
+        self.known: dict[tuple[int, ...], tuple[tuple[Options, Options], ...]] = {}
+
+    def down(self, group: int, options: Options) -> int:
+        """Return which plants of a group go down a lead."""
+        found = self.untold
+        for option in options:
+            found |= self.allowing[option]
+        return found & group
+
+    def ways(self, group: int) -> tuple[tuple[Options, Options], ...]:
+        """Return the ways of putting the options met in a group on two sides that exclude each other."""
+        met = tuple(option for option, plants in enumerate(self.shown) if plants & group)
+        if len(met) < 2:  # noqa: PLR2004 - one answer parts nothing
+            return ()
+        if met not in self.known:
+            classes = _classes(self.character, met)
+            by_classes = _by_classes(classes, ordered=self.character.is_ordered)
+            by_one = () if self.character.is_ordered else _by_one(self.character, met)
+            self.known[met] = (*by_classes, *by_one)
+        return self.known[met]
+
+
+def _bits(plants: Iterable[int]) -> int:
+    return sum(1 << plant for plant in plants)
+
+
+def _plants(bits: int) -> Plants:
+    return frozenset(plant for plant in range(bits.bit_length()) if bits >> plant & 1)
+
+
+def _classes(character: Character, met: Sequence[int]) -> list[Options]:
+    """Return the options in classes: those that do not exclude each other stand in one."""
+    classes: list[set[int]] = []
+    for option in met:
+        near = [c for c in classes if any(not character.excludes(option, o) for o in c)]
+        classes = [c for c in classes if c not in near]
+        classes.append({option}.union(*near))
+    return sorted(map(frozenset, classes), key=min)
+
+
+def _by_classes(classes: Sequence[Options], *, ordered: bool) -> Iterator[tuple[Options, Options]]:
+    if ordered:
+        sides: Iterable[tuple[Options, ...]] = (
+            tuple(classes[:end]) for end in range(1, len(classes))
+        )
+    elif len(classes) > _ALL_WAYS:
+        sides = (
+            *((one,) for one in classes),
+            *(tuple(classes[:end]) for end in range(2, len(classes) - 1)),
+        )
+    else:
+        rest = classes[1:]
+        sides = (
+            (classes[0], *some) for size in range(len(rest)) for some in combinations(rest, size)
+        )
+    whole = frozenset[int]().union(*classes)
+    for side in sides:
+        left = frozenset[int]().union(*side)
+        if whole - left:
+            yield left, whole - left
+
+
+def _by_one(character: Character, met: Sequence[int]) -> Iterator[tuple[Options, Options]]:
+    """Yield each option, with what is like it, against all that it excludes."""
+    for option in met:
+        against = frozenset(o for o in met if character.excludes(option, o))
+        alike = frozenset(
+            o for o in met if o not in against and all(character.excludes(o, a) for a in against)
+        )
+        if against and len(against) + len(alike) < len(met):
+            yield alike, against
