@@ -34,7 +34,7 @@ def ways_of(key: Key) -> tuple[Way, ...]:
     return tuple(_ways(key, 0, {}))
 
 
-def _ways(key: Key, steps: int, share: dict[int, float], above: Plants | None) -> Iterator[Way]:
+def _ways(key: Key, steps: int, share: dict[int, float]) -> Iterator[Way]:
     if isinstance(key, End):
         yield Way(key.plants, steps, {p: share.get(p, 1.0) for p in key.plants})
         return
