@@ -25,6 +25,7 @@ seen at: {latitude: 51.4, longitude: -2.6, elevation: 150 m}
 ---
 ## Look-alikes
 ### Lily of the valley
+- settled by: marked while in flower
 ## Season
 - flowers: May
 ## Edible parts

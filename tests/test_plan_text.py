@@ -27,6 +27,7 @@ name: Ramsons
 {SEEN_AT}---
 ## Look-alikes
 ### Lily of the valley
+- settled by: marked while in flower
 ## Season
 - leaves: March to June
 - flowers: May

@@ -37,7 +37,8 @@
     const on = windowsOf(row.dataset.days).some((window) => isIn(day, window));
     const unsure = windowsOf(row.dataset.unsure).some((window) => isIn(day, window));
     if (row.dataset.kind === "harm") return on ? part : unsure && "perhaps " + part;
-    return on && (unsure ? "perhaps " + part : part);
+    const doubt = windowsOf(row.dataset.doubt).some((window) => isIn(day, window));
+    return on && (unsure ? "perhaps " : "") + part + (doubt ? " (not yet sure)" : "");
   }
 
   // What a plant has on a day and what begins soon, as words by the kind of row.

@@ -52,12 +52,14 @@ name: Ramsons
 ## Look-alikes
 ### Lily
 Two leaves.
+- settled by: marked while in flower
 ### Few-flowered garlic
 Narrow.
 - danger: harmless
 ### Arum
 Net veins.
 - danger: poisonous
+- settled by: marked while in flower
 """,
     "lily.md": "---\nname: Lily\ntaught as: look-alike\ndanger: deadly\n---\n",
     "yew.md": "---\nname: Yew\ntaught as: look-alike\n---\n",

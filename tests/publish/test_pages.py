@@ -265,6 +265,7 @@ seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
 ### Lily
 Two leaves.[^f] See [who](#cautions), [hemlock](hemlock.md#cautions).[^memory]
 - danger: poisonous
+- settled by: marked while in flower
 
 ### Few-flowered garlic
 Narrow leaves.
@@ -289,6 +290,7 @@ danger: deadly
 ## Look-alikes
 ### Ramsons
 White flowers too.
+- settled by: marked while in flower
 
 ## Cautions
 - all parts: every part is deadly.

@@ -32,6 +32,7 @@ seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
 ---
 ## Look-alikes
 ### Lily of the valley
+- settled by: marked while in flower
 ## Season
 - leaves: March to June
 - flowers: May

@@ -11,7 +11,7 @@ from markupsafe import Markup
 
 from sallet.lesson.values.times import YEAR
 from sallet.publish.map_parts import fill_of, marks, stripes
-from sallet.publish.strips import runs
+from sallet.publish.strips import runs, split
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -44,8 +44,15 @@ def _row(row: Row, look: Look) -> Iterator[Markup]:
         yield from (soft_bar(row.kind, look, run) for run in soft_runs(stretch))
     for stretch in row.stretches:
         for run in firm_runs(stretch):
-            seen = row.kind == "seen"
-            yield thin_bar(run) if seen else full_bar(row.kind, look, run)
+            yield from _certain(row, look, run)
+
+
+def _certain(row: Row, look: Look, run: Run) -> Iterator[Markup]:
+    if row.kind == "seen":
+        yield thin_bar(run)
+        return
+    for part, unsure in split(run, row.not_sure):
+        yield doubt_bar(part) if unsure else full_bar(row.kind, look, part)
 
 
 def firm_runs(stretch: Stretch) -> tuple[Run, ...]:
@@ -66,6 +73,11 @@ def along(days: float) -> str:
 def thin_bar(run: Run) -> Markup:
     """Return the hollow bar of what can be seen."""
     return _rect("edge seen", "none", run, THIN)
+
+
+def doubt_bar(run: Run) -> Markup:
+    """Return the high hollow bar of what is gathered, but not surely told from what harms."""
+    return _rect("edge doubt", "none", run, FULL)
 
 
 def soft_bar(kind: Kind, look: Look, run: Run) -> Markup:

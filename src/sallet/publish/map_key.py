@@ -6,9 +6,10 @@ from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup
 
-from sallet.publish.map_bars import full_bar, soft_bar, thin_bar
+from sallet.publish.map_bars import doubt_bar, full_bar, soft_bar, thin_bar
 from sallet.publish.map_lanes import lanes_of
 from sallet.publish.map_parts import LOOKS
+from sallet.publish.strips import NOT_SURE
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -33,7 +34,8 @@ def looks_in(years: Sequence[PlantYear]) -> tuple[Look, ...]:
 def map_key(years: Sequence[PlantYear], *, on_paper: bool = False) -> Markup:
     """Return the key as a list."""
     looks = looks_in(years)
-    items = [*_parts(looks), *_meanings((looks or LOOKS)[0], on_paper=on_paper)]
+    doubted = any(year.not_sure for year in years)
+    items = [*_parts(looks), *_meanings((looks or LOOKS)[0], doubted=doubted, on_paper=on_paper)]
     return Markup('<ul class="map-key">{}</ul>').format(Markup("").join(items))
 
 
@@ -41,8 +43,10 @@ def _parts(looks: Sequence[Look]) -> Iterator[Markup]:
     return (_item(full_bar("eaten", look, _WHOLE), look.words) for look in looks)
 
 
-def _meanings(look: Look, *, on_paper: bool) -> Iterator[Markup]:
+def _meanings(look: Look, *, doubted: bool, on_paper: bool) -> Iterator[Markup]:
     yield _item(full_bar("eaten", look, _WHOLE), "full bar: to eat")
+    if doubted:
+        yield _item(doubt_bar(_WHOLE), f"high hollow bar, broken edge: to eat, but {NOT_SURE}")
     yield _item(thin_bar(_WHOLE), "thin hollow bar: to be seen, not to eat")
     yield _item(full_bar("harm", look, _WHOLE), "striped bar: part of a plant to keep away from")
     ends = [soft_bar("eaten", look, run) for run in _ENDS]

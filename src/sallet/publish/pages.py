@@ -12,7 +12,7 @@ from sallet.publish.palette import DARK, LIGHT
 from sallet.publish.plates import plate_file
 from sallet.publish.templates import site_templates
 from sallet.season.reasons import taken_for_words
-from sallet.season.words import row_words, seen_words
+from sallet.season.words import days_words, row_words, seen_words
 from sallet.study.glossary import anchor
 
 if TYPE_CHECKING:
@@ -53,7 +53,7 @@ def _page(site: Site, path: str, template: str, **values: Any) -> Page:
     text = site_templates().get_template(template).render(
         site=site, course=site.course, root=root, here=path, navigation=NAVIGATION,
         dangers=DANGERS, anchor=anchor, danger_of=danger_of, row_words=row_words,
-        seen_words=seen_words, **values,
+        seen_words=seen_words, days_words=days_words, **values,
     )  # fmt: skip
     return Page(path, text)
 

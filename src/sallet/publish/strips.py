@@ -2,17 +2,20 @@
 
 Every bar carries its meaning in three ways: a word at its left, a shape and a colour. What
 can be seen is a hollow bar, what is eaten a full one, what harms a hatched one. Days that are
-uncertain are a thin bar at either end.
+uncertain are a thin bar at either end. Where what is gathered is not surely told from a plant that
+harms, the bar is broken, and crosses stand in a row of their own.
 """
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Final
+from itertools import groupby
+from typing import TYPE_CHECKING, Final, Literal
 
 from markupsafe import Markup
 
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR
-from sallet.season.words import row_words
+from sallet.season.move import windows_of
+from sallet.season.words import days_words, row_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -27,6 +30,12 @@ ROW: Final = 20
 BAR: Final = 11
 HEAD: Final = 18
 FOOT: Final = 4
+NOT_SURE: Final = "not yet sure"
+"""Said of weeks in which what is gathered is not surely told from a plant that harms."""
+_CROSS: Final = 8
+"""From one cross to the next."""
+_ARM: Final = 3.2
+"""Half a cross, across."""
 _APART: Final = 6
 """From one stroke of a hatched bar to the next."""
 _THIN: Final = 3
@@ -47,21 +56,35 @@ def strip_name(row: Row) -> str:
 def season_strip(name: str, rows: Sequence[Row], ident: str) -> Markup:
     """Return the drawing of a plant's year; `ident` makes its ids its own on the page."""
     drawn = [row for row in rows if row.windows]
-    height = HEAD + ROW * len(drawn) + FOOT
+    eaten = [row for row in drawn if row.kind == "eaten"]
+    doubt = frozenset[int]().union(*(row.not_sure for row in rows))
+    height = HEAD + ROW * (len(drawn) + bool(doubt)) + FOOT
     return Markup(
         '<svg class="strip" viewBox="0 0 {width} {height}" role="img" '
         'aria-labelledby="{ident}-title {ident}-words">'
         '<title id="{ident}-title">{name} through the year</title>'
         '<desc id="{ident}-words">{words}</desc>{months}{rows}</svg>'
     ).format(
-        width=WIDTH, height=height, ident=ident, name=name, words=_in_words(drawn),
+        width=WIDTH, height=height, ident=ident, name=name, words=_in_words(drawn, doubt),
         months=Markup("").join(_months(height)),
-        rows=Markup("").join(_row(row, HEAD + ROW * i) for i, row in enumerate(drawn)),
+        rows=Markup("").join(_rows(drawn, len(eaten), doubt)),
     )  # fmt: skip
 
 
-def _in_words(rows: Sequence[Row]) -> str:
-    return "; ".join(f"{strip_name(row)}: {row_words(row)}" for row in rows) + "."
+def _rows(drawn: Sequence[Row], eaten: int, doubt: frozenset[int]) -> Iterator[Markup]:
+    """Yield the rows; what is not sure stands right below what is eaten."""
+    shift = bool(doubt)
+    for at, row in enumerate(drawn):
+        yield _row(row, HEAD + ROW * (at + (shift and at >= eaten)))
+    if doubt:
+        yield _doubt(doubt, HEAD + ROW * eaten)
+
+
+def _in_words(rows: Sequence[Row], doubt: frozenset[int]) -> str:
+    told = [f"{strip_name(row)}: {row_words(row)}" for row in rows]
+    if doubt:
+        told.append(f"{NOT_SURE}: {days_words(doubt)}")
+    return "; ".join(told) + "."
 
 
 def _x(day: float) -> str:
@@ -85,13 +108,18 @@ def _row(row: Row, top: int) -> Markup:
     text = Markup('<text class="row {}" x="0" y="{}">{}</text>').format(
         row.kind, top + BAR + 2, name
     )
-    return text + Markup("").join(_stretch(row.kind, s, top + 3) for s in row.stretches)
+    return text + Markup("").join(_stretch(row, s, top + 3) for s in row.stretches)
 
 
-def _stretch(kind: Kind, stretch: Stretch, top: int) -> Markup:
+def _stretch(row: Row, stretch: Stretch, top: int) -> Markup:
     if stretch.here is None:
         return Markup()
-    certain = (_bar(kind, run, top) for run in runs(stretch.firm or stretch.here))
+    kind = row.kind
+    certain = (
+        _bar("doubt" if unsure else kind, part, top)
+        for run in runs(stretch.firm or stretch.here)
+        for part, unsure in split(run, row.not_sure)
+    )
     soft = (_soft(kind, run, top) for end in stretch.unsure for run in runs(end))
     return Markup("").join((*soft, *certain))
 
@@ -101,6 +129,31 @@ def runs(window: Window) -> tuple[Run, ...]:
     if window.first <= window.last:
         return ((window.first, window.last),)
     return ((window.first, YEAR), (1, window.last))
+
+
+def split(run: Run, days: frozenset[int]) -> Iterator[tuple[Run, bool]]:
+    """Yield the parts of a run that lie within some days or outside of them, and which it is."""
+    for within, part in groupby(range(run[0], run[1] + 1), days.__contains__):
+        found = tuple(part)
+        yield (found[0], found[-1]), within
+
+
+def _doubt(days: frozenset[int], top: int) -> Markup:
+    text = Markup('<text class="row doubt" x="0" y="{}">{}</text>').format(top + BAR + 2, NOT_SURE)
+    ends = (_ends(run) for window in windows_of(days) for run in runs(window))
+    return text + Markup("").join(_crosses(left, right, top + 3) for left, right in ends)
+
+
+def _crosses(left: float, right: float, top: int) -> Markup:
+    """Return crosses from edge to edge, one at the least."""
+    count = max(1, int((right - left) / _CROSS))
+    apart = (right - left) / count
+    strokes = []
+    for number in range(count):
+        middle = left + apart * (number + 0.5)
+        a, b, up, down = middle - _ARM, middle + _ARM, top + BAR / 2 - _ARM, top + BAR / 2 + _ARM
+        strokes.append(f"M{a:.1f} {up:.1f}L{b:.1f} {down:.1f}M{a:.1f} {down:.1f}L{b:.1f} {up:.1f}")
+    return Markup('<path class="doubt" d="{}"/>').format("".join(strokes))
 
 
 def _soft(kind: Kind, run: Run, top: int) -> Markup:
@@ -114,7 +167,7 @@ def _ends(run: Run) -> tuple[float, float]:
     return NAMES + (run[0] - 1) * _DAY, NAMES + run[1] * _DAY
 
 
-def _bar(kind: Kind, run: Run, top: int) -> Markup:
+def _bar(kind: Kind | Literal["doubt"], run: Run, top: int) -> Markup:
     left, right = _ends(run)
     bar = Markup('<rect class="{}" x="{}" y="{}" width="{}" height="{}"/>').format(
         kind, f"{left:.1f}", top, f"{right - left:.1f}", BAR

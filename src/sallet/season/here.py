@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final, Literal
 from sallet.lesson.value import Window, Words
 from sallet.lesson.values.times import YEAR
 from sallet.season.hopkins import Shift, shift_between, spot_of
-from sallet.season.move import Move, between, moved
+from sallet.season.move import Move, between, moved, windows_of
 from sallet.season.observed import onset_here, with_observations
 
 if TYPE_CHECKING:
@@ -76,6 +76,14 @@ class Row:
     stretches: tuple[Stretch, ...]
     about: bool = False
     """Whether its days are estimates for another place than the lesson's."""
+    not_sure: frozenset[int] = frozenset()
+    """The days (1–365) of gathering on which it is not surely told from a plant that harms. Where
+    nothing settles it, they are in no window."""
+
+    @property
+    def doubts(self) -> tuple[Window, ...]:
+        """Return the times of gathering in which it is not surely told from a plant that harms."""
+        return windows_of(self.not_sure)
 
     @property
     def name(self) -> str:
@@ -133,6 +141,11 @@ class PlantYear:
     def seen(self) -> tuple[Row, ...]:
         """Return what can be seen."""
         return tuple(row for row in self.rows if row.kind != "eaten")
+
+    @property
+    def not_sure(self) -> frozenset[int]:
+        """Return the days on which something gathered is not surely told from a plant that harms."""
+        return frozenset[int]().union(*(row.not_sure for row in self.eaten))
 
     def can_be_seen(self, day: int) -> bool:
         """Return whether any part of it can be seen on a day of the year."""

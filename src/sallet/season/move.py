@@ -11,10 +11,13 @@ look-alike that is about while a plant is picked is about then at every place.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.value import Window
 from sallet.lesson.values.times import YEAR
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
 
 SUMMER_TURN: Final = (172.5, 243.5)
 """From the end of 21 June to the end of 31 August, as days of the year."""
@@ -98,3 +101,16 @@ def days_from(one: int, other: int) -> int:
     """Return the days from one day of the year to another the shorter way round, -182 to 182."""
     half = YEAR // 2
     return (other - one + half) % YEAR - half
+
+
+def windows_of(days: Iterable[int]) -> tuple[Window, ...]:
+    """Return days of the year (1–365) as windows, in order; one over the new year comes last."""
+    runs: list[list[int]] = []
+    for day in sorted(days):
+        if runs and runs[-1][1] == day - 1:
+            runs[-1][1] = day
+        else:
+            runs.append([day, day])
+    if len(runs) > 1 and runs[0][0] == 1 and runs[-1][1] == YEAR:
+        runs.append([runs.pop()[0], runs.pop(0)[1]])
+    return tuple(Window(first, last) for first, last in runs)

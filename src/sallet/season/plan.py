@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from sallet.season.teachable import day_of
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from datetime import date
 
     from sallet.course.model import Session
     from sallet.lesson.model import Lesson
     from sallet.season.here import PlantYear
     from sallet.season.teachable import Pair, Teachable
+    from sallet.season.telling import Telling
 
 
 @dataclass(frozen=True)
@@ -87,6 +89,8 @@ class Plan:
     unplaced: tuple[Unplaced, ...]
     pairs: frozenset[Pair]
     """The look-alike pairs among the plants, as slugs."""
+    tellings: Mapping[str, tuple[Telling, ...]] = field(default_factory=dict)
+    """How each food plant at hand is told from the grave plants it is taken for, by slug."""
 
     @property
     def years(self) -> tuple[PlantYear, ...]:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from sallet.lesson.values.times import YEAR
 from sallet.season.filling import Filling, contradictions, fill
+from sallet.season.gathering import all_tellings, gathered_surely
 from sallet.season.here import plant_year
 from sallet.season.hopkins import spot_of
 from sallet.season.observed import observed_here
@@ -21,6 +23,7 @@ if TYPE_CHECKING:
     from sallet.course.model import Course
     from sallet.lesson.bank import Bank
     from sallet.lesson.model import Lesson
+    from sallet.season.gathering import Tellings
     from sallet.season.here import PlantYear
     from sallet.season.teachable import Pair, Teachable
 
@@ -37,15 +40,24 @@ def plant_years(course: Course, bank: Bank) -> Mapping[str, PlantYear]:
 
 def season_of(course: Course, bank: Bank, lessons: Iterable[Lesson]) -> tuple[Teachable, ...]:
     """Return when each of some lessons is in season to teach, in season order."""
-    years = plant_years(course, bank)
+    return _season(plant_years(course, bank), bank, lessons)[0]
+
+
+def _season(
+    years: Mapping[str, PlantYear], bank: Bank, lessons: Iterable[Lesson]
+) -> tuple[tuple[Teachable, ...], Mapping[str, Tellings]]:
+    told = all_tellings(years, bank)
+    sure = {slug: gathered_surely(year, told.get(slug, ())) for slug, year in years.items()}
     pairs = look_alike_pairs(bank.lessons, bank)
-    ordered = in_season_order(years[lesson.slug] for lesson in lessons)
-    return tuple(teachable(year, _taken_for(year, years, pairs)) for year in ordered)
+    ordered = in_season_order(sure[lesson.slug] for lesson in lessons)
+    # The mistake is made in the weeks that are not sure too.
+    return tuple(teachable(year, _taken_for(year, years, pairs)) for year in ordered), told
 
 
 def make_plan(course: Course, bank: Bank, lessons: Iterable[Lesson]) -> Plan:
     """Return the plan of a course that teaches some lessons of a bank."""
-    return _Planner(course, bank, season_of(course, bank, lessons)).plan()
+    plants, told = _season(plant_years(course, bank), bank, lessons)
+    return replace(_Planner(course, bank, plants).plan(), tellings=told)
 
 
 def broken_rules(

@@ -6,13 +6,18 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.value import Window
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR, month_and_day
+from sallet.season.move import windows_of
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from sallet.lesson.value import Item
     from sallet.season.here import Row, Stretch
 
 _STARTS: Final = {1: "early", 11: "mid", 21: "late"}
 _ENDS: Final = {10: "early", 20: "mid"}
+NEVER_SURE: Final = "not gathered: in no week is it surely told from a plant that harms"
+"""Said of what is eaten where no week is left in which it may be gathered."""
 ABOUT: Final = "about"
 """The word that stands before every estimate."""
 
@@ -73,20 +78,31 @@ def day_words(day: int) -> str:
     return f"{on} {MONTHS[month - 1]}"
 
 
+def days_words(days: Iterable[int]) -> str:
+    """Return days of the year (1–365) as runs: `March to 22 April and 4 to 30 June`."""
+    runs = [window_words(window) for window in windows_of(days)]
+    return " and ".join(filter(None, [", ".join(runs[:-1]), *runs[-1:]]))
+
+
 def row_words(row: Row) -> str:
     """Return when a part can be met here, with its qualifiers; as written where it is not read."""
+    if row.timing.items and not row.stretches:
+        return NEVER_SURE
     here = (_with_qualifiers(_when(s, about=row.about), s.item) for s in row.stretches)
     return ", ".join(here) or row.timing.text
 
 
 def lesson_words(row: Row) -> str:
     """Return when a part can be met where the lesson was seen."""
-    there = (_with_qualifiers(_item_words(s.item), s.item) for s in row.stretches)
+    there = (_with_qualifiers(_item_words(i), i) for i in row.timing.items)
     return ", ".join(there) or row.timing.text
 
 
 def seen_words(row: Row) -> str:
     """Return when a part could be met where the lesson was seen; nothing if it is the same here."""
+    if row.not_sure and not row.about:
+        # It differs here by what was taken out, not by the place.
+        return ""
     there = lesson_words(row)
     return "" if there == row_words(row) else there
 
