@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from math import ceil
 from typing import TYPE_CHECKING, Final, Literal
 
@@ -156,9 +157,15 @@ class PlantYear:
 
         So it is within the days by which a time is uncertain, and wherever none could be read.
         """
-        unread = any(s.is_unread for row in self.seen for s in row.stretches)
-        unsure = any(row.is_unsure_on(day) for row in self.seen)
-        return self.can_be_seen(day) or not self.seen or unread or unsure
+        return day in self.days_about
+
+    @cached_property
+    def days_about(self) -> frozenset[int]:
+        """Return the days of the year (1–365) on which it may be seen."""
+        if not self.seen or any(s.is_unread for row in self.seen for s in row.stretches):
+            return frozenset(range(1, YEAR + 1))
+        windows = (w for row in self.seen for w in (*row.windows, *row.unsure))
+        return frozenset(day for window in windows for day in window.days)
 
 
 def plant_year(lesson: Lesson, here: Spot | None, observed: Sequence[Observed] = ()) -> PlantYear:
