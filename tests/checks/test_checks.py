@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from sallet.checks.problem import Check
 
 FIXTURES = Path(__file__).parent
-NO_CHECK = {"problem", "running", "words", "catalogue"}
+NO_CHECK = {"problem", "running", "words", "catalogue", "doubts"}
 CASES = [case for path in sorted(FIXTURES.glob("*.md")) for case in cases_in(path)]
 BY_ID = {module.ID: module for module in CHECKS}
 

@@ -32,14 +32,14 @@ seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
 ---
 ## Identification
 ### Flowers
-- petals: 6
 - inflorescence: umbel
+- petals fused or free: free
 ## Look-alikes
-### Hemlock
-- danger: deadly
+### Lily of the valley
+- danger: poisonous
 #### Flowers
-- petals: 5
-- inflorescence: compound umbel
+- inflorescence: one-sided raceme
+- petals fused or free: joined into a tube
 ## Season
 - leaves: March to June
 - flowers: May
