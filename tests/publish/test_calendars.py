@@ -227,6 +227,9 @@ def test_a_harvest_warns_of_what_is_mistaken_for_it_and_takes_no_time() -> None:
         "",
         busy=False,
         description="leaves: March to May\n"
+        "Not yet surely told from Lily (deadly): March to May. Made sure by: marked while in flower\n"
+        "Not yet surely told from Arum (poisonous): March to May. "
+        "Made sure by: marked while in flower\n"
         "Mistaken for it: Lily (deadly), Arum (poisonous)\n"
         f"{CERTAIN} {PREPARED}\nRing 999 at once\nOr ring 111, if unsure",
     )

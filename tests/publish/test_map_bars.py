@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ET
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -102,3 +103,17 @@ def test_what_harms_is_striped_and_its_edge_is_another() -> None:
 
 def test_a_hollow_bar_has_no_colour() -> None:
     assert 'class="edge seen" fill="none"' in thin_bar((1, 31))
+
+
+def test_what_is_eaten_but_not_yet_sure_is_a_high_hollow_bar() -> None:
+    year = plant_year(
+        lesson_of("## Season\n- leaves: May\n## Edible parts\n- leaves: all year; raw\n"), None
+    )
+    eaten = replace(year.eaten[0], not_sure=frozenset(range(1, 101)))
+    lane = lanes_of(replace(year, rows=(eaten,)))[0]
+    bars = list(ET.fromstring(f"<svg>{lane_bars(lane)}</svg>"))  # noqa: S314
+    assert [(b.tag, b.attrib.get("class"), b.attrib["x"], b.attrib["width"]) for b in bars] == [
+        ("rect", "edge doubt", "0.000%", along(100)),
+        ("svg", None, along(100), along(265)),
+    ]
+    assert bars[0].attrib["height"] == bars[1].attrib["height"]

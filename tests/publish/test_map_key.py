@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from helpers.workshop import lesson_of
 from sallet.publish.map_key import looks_in, map_key
@@ -50,3 +51,12 @@ def test_the_key_has_no_ids_so_that_every_sheet_can_have_one() -> None:
 def test_swatches_are_not_read_aloud() -> None:
     key = map_key([FOOD])
     assert key.count('<svg class="swatch" aria-hidden="true"') == key.count("<li>")
+
+
+def test_what_is_not_yet_sure_is_explained_where_it_is_drawn() -> None:
+    eaten = replace(FOOD.eaten[0], not_sure=frozenset({130}))
+    doubtful = replace(FOOD, rows=(eaten, *FOOD.seen))
+    assert words(map_key([doubtful])) == [
+        "flowers", MEANINGS[0], "high hollow bar, broken edge: to eat, but not yet sure",
+        *MEANINGS[1:],
+    ]  # fmt: skip

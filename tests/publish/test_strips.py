@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ET
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
@@ -13,7 +14,15 @@ from hypothesis import strategies as st
 from helpers.years import year_at, year_of
 from sallet.lesson.model import NO_PROSE, Timing
 from sallet.lesson.value import Item, Window
-from sallet.publish.strips import NAMES, WIDTH, runs, season_strip, strip_name
+from sallet.publish.strips import (
+    NAMES,
+    NOT_SURE,
+    WIDTH,
+    runs,
+    season_strip,
+    split,
+    strip_name,
+)
 from sallet.season.here import Row, Stretch
 from sallet.season.hopkins import Spot
 from sallet.source import Span
@@ -214,3 +223,54 @@ def test_without_rows_there_are_only_the_months() -> None:
     svg = drawing()
     assert list(svg.iter(f"{SVG}rect")) == []
     assert len(list(svg.iter(f"{SVG}path"))) == 13
+
+
+# ---- what is not yet sure -----------------------------------------------------------------
+
+
+def unsure(row: Row, first: int, last: int) -> Row:
+    """Return a row of what is eaten, some days of which are not sure."""
+    return replace(row, not_sure=frozenset(range(first, last + 1)))
+
+
+def test_days_that_are_not_sure_break_the_bar_and_have_a_row_of_crosses_below_what_is_eaten() -> (
+    None
+):
+    eaten = unsure(row_of("leaves", "eaten", stretch_of(Window(60, 151))), 60, 105)
+    svg = drawing(eaten, row_of("flowers", "seen", stretch_of(Window(110, 160))))
+    assert bars(eaten, "doubt") == [(59, 105)]
+    assert bars(eaten, "eaten") == [(105, 151)]
+    names = [e.text for e in svg.iter(f"{SVG}text") if "row" in e.attrib["class"]]
+    assert sorted(names, key=str) == ["eat leaves", "flowers", NOT_SURE]
+    heights = {e.text: float(e.attrib["y"]) for e in svg.iter(f"{SVG}text")}
+    assert heights["eat leaves"] < heights[NOT_SURE] < heights["flowers"]
+    [crosses] = [e for e in svg.iter(f"{SVG}path") if e.attrib["class"] == "doubt"]
+    assert crosses.attrib["d"].count("M") == 6
+
+
+def test_the_words_of_the_strip_say_when_it_is_not_sure() -> None:
+    eaten = unsure(row_of("leaves", "eaten", stretch_of(Window(60, 151))), 60, 105)
+    [words] = [e.text for e in drawing(eaten).iter(f"{SVG}desc")]
+    assert words == "eat leaves: March to May; not yet sure: March to 15 April."
+
+
+def test_weeks_that_are_taken_out_have_their_crosses_too() -> None:
+    """Though there is no bar left."""
+    withheld = unsure(row_of("leaves", "eaten"), 350, 365)
+    svg = drawing(withheld, row_of("flowers", "seen", stretch_of(Window(110, 160))))
+    assert [e.text for e in svg.iter(f"{SVG}text") if "row" in e.attrib["class"]] == [
+        "flowers",
+        NOT_SURE,
+    ]
+
+
+def test_without_a_doubt_nothing_is_said_of_one() -> None:
+    assert NOT_SURE not in str(season_strip("X", [row_of("leaves", "eaten")], "x"))
+
+
+@given(DAYS, DAYS, st.frozensets(DAYS))
+def test_a_run_in_parts_is_the_run(first: int, last: int, days: frozenset[int]) -> None:
+    run = (min(first, last), max(first, last))
+    parts = list(split(run, days))
+    found = [(day, within) for (a, b), within in parts for day in range(a, b + 1)]
+    assert found == [(day, day in days) for day in range(run[0], run[1] + 1)]

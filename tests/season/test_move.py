@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from sallet.lesson.value import Window
 from sallet.lesson.values.times import day_of_year
-from sallet.season.move import Move, between, days_from, moved
+from sallet.season.move import Move, between, days_from, moved, windows_of
 
 NORTHWARD = Move(15.6, -15.6)
 SOUTHWARD = Move(-15.6, 15.6)
@@ -149,3 +149,20 @@ def test_a_window_between_days_of_any_year(first: int, last: int, found: Window)
 )
 def test_days_are_counted_the_shorter_way_round_the_year(one: int, other: int, days: int) -> None:
     assert days_from(one, other) == days
+
+
+@pytest.mark.parametrize(
+    ("days", "found"),
+    [((), ()), ((5,), (Window(5, 5),)), ((3, 1, 2, 9), (Window(1, 3), Window(9, 9))),
+     ((364, 365, 1, 2, 100), (Window(100, 100), Window(364, 2))),
+     (tuple(range(1, 366)), (Window(1, 365),))],
+)  # fmt: skip
+def test_days_as_windows(days: tuple[int, ...], found: tuple[Window, ...]) -> None:
+    assert windows_of(days) == found
+
+
+@given(st.frozensets(DAYS))
+def test_windows_hold_the_days_they_were_made_from_and_no_two_touch(days: frozenset[int]) -> None:
+    windows = windows_of(days)
+    assert sorted(day for window in windows for day in window.days) == sorted(days)
+    assert all((window.last % 365) + 1 not in days for window in windows if len(days) < 365)

@@ -13,7 +13,14 @@ from sallet.lesson.value import Window
 from sallet.lesson.values.times import day_of_year, read_times
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.season.hopkins import Spot
-from sallet.season.words import about_words, day_words, lesson_words, row_words, window_words
+from sallet.season.words import (
+    about_words,
+    day_words,
+    days_words,
+    lesson_words,
+    row_words,
+    window_words,
+)
 from sallet.source import Span, Text
 
 VOCABULARY = load_vocabulary()
@@ -131,3 +138,12 @@ def test_what_was_seen_here_is_said_to_the_day() -> None:
 @pytest.mark.parametrize(("day", "words"), [(1, "1 January"), (122, "2 May"), (365, "31 December")])
 def test_a_day_of_the_year_in_words(day: int, words: str) -> None:
     assert day_words(day) == words
+
+
+@pytest.mark.parametrize(
+    ("days", "words"),
+    [(range(60, 91), "March"), ([*range(60, 91), 100], "March and 10 April"),
+     ([1, 31, 100], "1 January, 31 January and 10 April"), ([], "")],
+)  # fmt: skip
+def test_days_in_words(days: list[int], words: str) -> None:
+    assert days_words(days) == words
