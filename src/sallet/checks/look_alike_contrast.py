@@ -1,12 +1,14 @@
 """A dangerous look-alike that too few recorded features tell from the plant.
 
-For a look-alike that is deadly or poisonous, two features at the least must be recorded on
-both sides whose values cannot be the same: alternate leaves here and opposite ones there.
-They must stand under the same organ and label, in this lesson and in the look-alike's own
-lesson or below its heading. Prose alone does not count: neither the key nor the map of safe
-weeks can be made from it. Silence separates nothing; `often spotted` does not separate from
-unspotted; and what is said of the lower leaves is compared with the lower leaves. A lesson
-on a poisonous plant is held to the same against each food plant that has a lesson.
+For a look-alike that is deadly or poisonous, two features of different kinds at the least must
+be recorded on both sides whose values cannot be the same: alternate leaves here and opposite
+ones there. Hairs on the stem and hairs on the leaf are one kind; taste is none, for nobody tastes
+to find out what a plant is. They must stand under the same organ and label, in this lesson and in
+the look-alike's own lesson or below its heading. Prose alone does not count: neither the key nor
+the weeks in which one can be sure can be made from it. Silence separates nothing; `often spotted`
+does not separate from unspotted; and what is said of the lower leaves is compared with the lower
+leaves. A lesson on a poisonous plant is held to the same against each food plant that has a
+lesson. Whether two features can be seen in every week of gathering is looked at by `unsure-weeks`.
 """
 
 from __future__ import annotations
@@ -17,7 +19,7 @@ from sallet.checks.problem import Problem
 from sallet.checks.words import listed
 from sallet.findings import Severity
 from sallet.lesson.model import GRAVE
-from sallet.study.contrast import contrasts
+from sallet.study.contrast import FEWEST_KINDS, contrasts
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -52,7 +54,6 @@ BAD = """
 - attachment: stalkless
 """
 
-FEWEST: Final = 2
 _MOST_OFFERED: Final = 3
 
 
@@ -77,14 +78,15 @@ def _problem(
     lesson: Lesson, look: LookAlike, poison: str, food: str, bank: Bank
 ) -> Iterator[Problem]:
     theirs = bank.facts_of(look)
-    found = contrasts(lesson.facts, theirs, bank.vocabulary)
-    if len(found) < FEWEST:
+    tests = [c for c in contrasts(lesson.facts, theirs, bank.vocabulary) if c.is_test]
+    found = list({contrast.kind: contrast for contrast in reversed(tests)}.values())
+    if len(found) < FEWEST_KINDS:
         told = (
             f"only `{found[0].label.name}` of the {found[0].this.subject}" if found else "nothing"
         )
         message = (
             f"{poison}, and {told} is recorded that tells it from `{food}`, "
-            "expected two features or more"
+            "expected two features of different kinds"
         )
         hint = "record two features that cannot be the same on both plants, in both"
         yield Problem(look.name.span, message, hint + _offer(lesson, theirs, bank))
