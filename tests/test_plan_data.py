@@ -97,7 +97,8 @@ WHOLE = """{
           "estimate": false,
           "days": [["12-01", "01-31"]]
         }
-      ]
+      ],
+      "not yet sure": []
     },
     {
       "plant": "ramsons",
@@ -125,6 +126,14 @@ WHOLE = """{
           "when": "11 May to about early June",
           "estimate": true,
           "days": [["05-11", "06-10"]]
+        }
+      ],
+      "not yet sure": [
+        {
+          "look-alike": "Lily of the valley",
+          "danger": "poisonous",
+          "days": [["04-11", "05-10"]],
+          "settled by": "marked while in flower"
         }
       ]
     },
@@ -155,7 +164,8 @@ WHOLE = """{
           "estimate": false,
           "days": []
         }
-      ]
+      ],
+      "not yet sure": []
     }
   ],
   "sessions": [

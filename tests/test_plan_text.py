@@ -95,6 +95,8 @@ Look-alikes taught in one session or in neighbouring ones: 1 of 1 pair
      the pump · 2 plants, room for 2
    · Ramsons – to eat: leaves
        look-alikes in this session (Lily of the valley)
+       ! not yet surely told from Lily of the valley (poisonous); made sure by:
+         marked while in flower
    · Lily of the valley (poisonous) – to be seen: leaves
        taken for Ramsons, gathered at the same time; look-alikes in this session
        (Ramsons)
@@ -106,6 +108,8 @@ Look-alikes taught in one session or in neighbouring ones: 1 of 1 pair
 
 In season on Sunday 25 April 2027
    · Ramsons – to eat: leaves
+       ! not yet surely told from Lily of the valley (poisonous); made sure by:
+         marked while in flower
    · Lily of the valley (poisonous) – to be seen: leaves; taken for Ramsons,
      gathered at the same time"""  # fmt: skip
 
@@ -153,6 +157,8 @@ Not in season on the day
 
 In season on Sunday 25 April 2027
    · Ramsons – to eat: perhaps leaves
+       ! not yet surely told from Lily of the valley
+         (poisonous); made sure by: marked while in flower
    ! perhaps to be met, for its times are uncertain: Lily of
      the valley (poisonous)
 
@@ -255,6 +261,8 @@ Look-alikes taught in one session or in neighbouring ones: 0 of 1 pair
      1 plant, room for 1
    · Ramsons – to eat: leaves
        named in course.yml
+       ! not yet surely told from Lily of the valley (poisonous); made sure by:
+         marked while in flower
 
   2  Thursday 20 May 2027
      0 plants, room for 0
@@ -294,6 +302,8 @@ Taught in season: 2 of 2 plants
      1 plant
    · Ramsons – to eat: leaves
        named in course.yml
+       ! not yet surely told from Lily of the valley (poisonous); made sure by:
+         marked while in flower
 
   2  Saturday 5 June 2027
      1 plant
@@ -301,7 +311,9 @@ Taught in season: 2 of 2 plants
        named in course.yml
 
 In season on Sunday 25 April 2027
-   · Ramsons – to eat: leaves"""  # fmt: skip
+   · Ramsons – to eat: leaves
+       ! not yet surely told from Lily of the valley (poisonous); made sure by:
+         marked while in flower"""  # fmt: skip
 
 
 def test_what_comes_after_what_is_told() -> None:
@@ -335,12 +347,16 @@ Look-alikes taught in one session or in neighbouring ones: 1 of 1 pair
    · Ramsons – to eat: leaves
        named in course.yml; after Lily of the valley; look-alikes in session 1
        (Lily of the valley)
+       ! not yet surely told from Lily of the valley (poisonous); made sure by:
+         marked while in flower
 
 Not in season on the day
    ! Elder, session 1: nearest date Tuesday 1 June 2027, 42 days later
 
 In season on Sunday 25 April 2027
    · Ramsons – to eat: leaves
+       ! not yet surely told from Lily of the valley (poisonous); made sure by:
+         marked while in flower
    · Lily of the valley (poisonous) – to be seen: leaves; taken for Ramsons,
      gathered at the same time"""  # fmt: skip
 
@@ -392,8 +408,12 @@ def test_what_can_be_eaten_on_the_day_is_told_before_what_harms() -> None:
     """Though the plant that harms begins the year."""
     early = LILY.replace("mid April", "January")
     text = planned("plants: all", files={**FILES, "lily.md": early}, width=200)
-    assert text.split("\n")[-2:] == [
+    assert text.split("\n")[-3:] == [
         "   · Ramsons – to eat: leaves",
+        (
+            "       ! not yet surely told from Lily of the valley (poisonous); "
+            "made sure by: marked while in flower"
+        ),
         (
             "   · Lily of the valley (poisonous) – to be seen: leaves; "
             "taken for Ramsons, gathered at the same time"

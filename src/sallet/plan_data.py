@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from sallet.lesson.values.times import month_and_day
 from sallet.season.hopkins import spot_of
+from sallet.season.move import windows_of
 from sallet.season.teachable import day_of
 from sallet.season.words import row_words
 
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from sallet.course.model import Course
     from sallet.season.here import PlantYear, Row
     from sallet.season.plan import Meeting, Plan, Taught
+    from sallet.season.telling import Telling
 
 
 def plan_json(plan: Plan, course: Course, today: date) -> str:
@@ -39,7 +41,7 @@ def _plan(plan: Plan, course: Course, today: date) -> dict[str, Any]:
         },
         "taught in season": len(plan.in_season),
         "look-alike pairs": {"all": len(plan.pairs), "together": plan.pairs_together},
-        "plants": [_plant(year) for year in plan.years],
+        "plants": [_plant(year, plan) for year in plan.years],
         "sessions": [_meeting(meeting) for meeting in plan.meetings],
         "out of season": [
             {
@@ -74,7 +76,7 @@ def _plan(plan: Plan, course: Course, today: date) -> dict[str, Any]:
     }
 
 
-def _plant(year: PlantYear) -> dict[str, Any]:
+def _plant(year: PlantYear, plan: Plan) -> dict[str, Any]:
     return {
         "plant": year.lesson.slug,
         "name": year.lesson.name,
@@ -88,6 +90,18 @@ def _plant(year: PlantYear) -> dict[str, Any]:
             "seen here": [o.observation.words for o in year.observed],
         },
         "parts": [_row(row) for row in year.rows],
+        "not yet sure": [
+            _doubt(telling) for telling in plan.tellings.get(year.lesson.slug, ()) if telling.unsure
+        ],
+    }
+
+
+def _doubt(telling: Telling) -> dict[str, Any]:
+    return {
+        "look-alike": telling.name,
+        "danger": telling.danger,
+        "days": [[_day(w.first), _day(w.last)] for w in windows_of(telling.unsure)],
+        "settled by": telling.settled_by or None,
     }
 
 

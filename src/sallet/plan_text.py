@@ -35,6 +35,8 @@ _MORE: Final = "       "
 _FINE: Final = "   · "
 _LOOK: Final = "   ! "
 """Before what a teacher should look at."""
+_DOUBT: Final = "       ! "
+"""The same, of the plant named above."""
 
 
 def plan_text(plan: Plan, course: Course, today: date, width: int) -> str:
@@ -42,7 +44,7 @@ def plan_text(plan: Plan, course: Course, today: date, width: int) -> str:
     blocks = [
         _head(plan, course),
         _counts(plan),
-        *map(_meeting, plan.meetings),
+        *(_meeting(meeting, plan) for meeting in plan.meetings),
         _out_of_season(plan),
         _without_session(plan),
         _today(plan, today),
@@ -96,7 +98,7 @@ def _counts(plan: Plan) -> Iterator[Line]:
         yield _PLAIN, f"{near}: {plan.pairs_together} of {pairs}"
 
 
-def _meeting(meeting: Meeting) -> Iterator[Line]:
+def _meeting(meeting: Meeting, plan: Plan) -> Iterator[Line]:
     session = meeting.session
     when = ", ".join(part for part in (date_words(session.date), clock_words(session)) if part)
     title = f" · {session.title}" if session.title else ""
@@ -109,6 +111,15 @@ def _meeting(meeting: Meeting) -> Iterator[Line]:
         reasons = "; ".join(_reasons(taught, meeting.number))
         if reasons:
             yield _MORE, reasons
+        yield from _doubts(taught.lesson, meeting.day, plan)
+
+
+def _doubts(lesson: Lesson, day: int, plan: Plan) -> Iterator[Line]:
+    """Yield what a plant that is gathered on a day is not surely told from, and what settles it."""
+    for telling in plan.tellings.get(lesson.slug, ()):
+        if day in telling.unsure:
+            how = f"made sure by: {telling.settled_by}" if telling.settled_by else "pick none of it"
+            yield _DOUBT, f"not yet surely told from {telling.name} ({telling.danger}); {how}"
 
 
 def _called(lesson: Lesson) -> str:
@@ -180,6 +191,7 @@ def _today(plan: Plan, today: date) -> Iterator[Line]:
         taken_for = what.confused_with(day)
         reason = f"; {taken_for_words(taken_for)}" if taken_for else ""
         yield _FINE, f"{_called(what.year.lesson)} – {_stages(what, day)}{reason}"
+        yield from _doubts(what.year.lesson, day, plan)
     if not found:
         yield _FINE, "no plant of this course"
     yield from _to_keep_away_from(plan, day)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
@@ -10,7 +11,7 @@ from hypothesis import strategies as st
 
 from helpers.workshop import lesson_of
 from sallet.lesson.vocabulary_file import load_vocabulary
-from sallet.study.contrast import Contrast, contrasts
+from sallet.study.contrast import Contrast, are_apart, contrasts, tell_apart
 
 if TYPE_CHECKING:
     from sallet.lesson.model import Fact
@@ -181,6 +182,112 @@ def test_contrasts_stand_in_the_order_of_the_first_plant() -> None:
     that = facts("arrangement: opposite", "attachment: stalkless")
     found = contrasts(this, that, VOCABULARY)
     assert [c.label.name for c in found] == ["attachment", "arrangement"]
+
+
+def places_of(this: str, that: str) -> list[set[str]]:
+    """Return the places of the first plant of which the one contrast is told."""
+    (contrast,) = contrasts(facts(this), facts(that), VOCABULARY)
+    return [set(where) for where in contrast.places]
+
+
+@pytest.mark.parametrize(
+    ("this", "that", "places"),
+    [
+        ("arrangement: alternate", "arrangement: opposite", [set()]),
+        ("arrangement: alternate (upper)", "arrangement: opposite (upper)", [{"upper"}]),
+        ("arrangement: alternate (upper)", "arrangement: opposite", [{"upper"}]),
+        ("arrangement: alternate", "arrangement: opposite (upper)", [set()]),
+        ("arrangement: opposite (lower), alternate (upper)",
+         "arrangement: alternate (lower), opposite (upper)", [{"lower"}, {"upper"}]),
+        ("arrangement: alternate (upper, in flower)", "arrangement: opposite",
+         [{"upper", "in flower"}]),
+    ],
+)  # fmt: skip
+def test_a_contrast_says_at_which_places_of_the_first_plant_it_is_to_be_looked_for(
+    this: str, that: str, places: list[set[str]]
+) -> None:
+    assert places_of(this, that) == places
+
+
+def test_values_of_a_label_are_apart_from_either_side() -> None:
+    label = VOCABULARY.label("leaves", "arrangement")
+    assert label is not None
+    this, that, both = (
+        facts(f"arrangement: {w}") for w in ("alternate", "opposite", "alternate or opposite")
+    )
+    assert [are_apart(*pair, label) for pair in ((this, that), (that, this), (this, both))] == [
+        True, True, False,
+    ]  # fmt: skip
+
+
+# ---- when contrasts suffice ----------------------------------------------------------------
+
+
+def two_plants(*lines: tuple[str, str, str]) -> tuple[Contrast, ...]:
+    """Return the contrasts between two plants of which organs, values and values are told."""
+    this = [fact for organ, one, _ in lines for fact in facts(one, organ=organ)]
+    that = [fact for organ, _, other in lines for fact in facts(other, organ=organ)]
+    found = contrasts(this, that, VOCABULARY)
+    assert len(found) == len(lines)
+    return found
+
+
+FIRM = ("Leaves", "arrangement: alternate", "arrangement: opposite")
+FIRM_TOO = ("Stem", "interior: solid", "interior: hollow")
+FAIR = ("Leaves", "shape: linear", "shape: kidney-shaped")
+WEAK = ("Leaves", "colour: red", "colour: blue")
+HAIRS = ("Leaves", "surface: hairless", "surface: hairy")
+HAIRS_OF_STEM = ("Stem", "surface: hairless", "surface: hairy")
+SMALL = ("Leaves", "length: 2–3 cm", "length: 10–12 cm")
+NARROW = ("Leaves", "width: 2–3 cm", "width: 10–12 cm")
+WATCHED = ("Leaves", "in winter: evergreen", "in winter: falls")
+
+
+@pytest.mark.parametrize(
+    ("found", "suffice"),
+    [
+        ([], False),
+        ([FIRM], False),
+        ([FIRM, FIRM_TOO], True),
+        ([FIRM, FAIR], True),
+        ([FIRM, WEAK], True),
+        ([FAIR, WEAK], False),
+        ([FAIR, HAIRS, SMALL, WEAK], False),  # four, and none that may be trusted by itself
+        ([HAIRS, HAIRS_OF_STEM], False),
+        ([FIRM, SMALL, NARROW], True),
+        ([FIRM, WATCHED], False),
+    ],
+)
+def test_two_contrasts_of_different_kinds_suffice_if_one_is_reliable(
+    found: list[tuple[str, str, str]], *, suffice: bool
+) -> None:
+    assert tell_apart(two_plants(*found)) is suffice
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "alike"),
+    [(HAIRS, HAIRS_OF_STEM, True), (SMALL, NARROW, True), (FIRM, FAIR, False),
+     (FIRM, FIRM_TOO, False), (SMALL, WEAK, False)],
+)  # fmt: skip
+def test_contrasts_that_tell_of_the_same_are_one_piece_of_evidence(
+    one: tuple[str, str, str], other: tuple[str, str, str], *, alike: bool
+) -> None:
+    """Hairs on the leaf and on the stem; length and width. A form is a kind of its own."""
+    first, second = two_plants(one, other)
+    assert (first.kind == second.kind) is alike
+
+
+@pytest.mark.parametrize("aspect", ["taste", "harm", "use"])
+def test_what_is_tasted_or_hurts_is_no_test(aspect: str) -> None:
+    """However much may be trusted in it: a label of leaves is made one of taste here."""
+    firm, second = two_plants(FIRM, FIRM_TOO)
+    tasted = replace(second, label=replace(second.label, aspect=aspect))
+    assert (second.is_test, tasted.is_test) == (True, False)
+    assert not tell_apart([firm, tasted])
+
+
+def test_what_shows_over_weeks_only_is_no_test() -> None:
+    assert [contrast.is_test for contrast in two_plants(FIRM, WATCHED)] == [True, False]
 
 
 # ---- laws ----------------------------------------------------------------------------------

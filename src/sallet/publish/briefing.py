@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
 from sallet.publish.sheets import cautions_elsewhere
+from sallet.study.features import feature_of, feature_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
@@ -14,6 +15,7 @@ if TYPE_CHECKING:
     from sallet.publish.sheet import CautionText, Double, Sheet
     from sallet.publish.sheets import Setting
     from sallet.season.plan import Meeting
+    from sallet.season.telling import Telling
 
 STANDING: Final = (
     "Nobody eats anything before the teacher has named that very plant, leaf by leaf.",
@@ -43,6 +45,10 @@ class Warned:
     double: Double
     is_about: bool
     """Whether its own lesson says that it can be seen on the day, or may be."""
+    look_at: tuple[str, ...] = ()
+    """What can be seen on the day that tells the two apart, what is reliable first."""
+    is_sure: bool = False
+    """Whether that suffices to tell them surely apart."""
 
 
 @dataclass(frozen=True)
@@ -64,16 +70,28 @@ class Briefing:
 def briefing_of(meeting: Meeting, sheets: Mapping[str, Sheet], setting: Setting) -> Briefing:
     """Return a session's briefing; `sheets` are the course's pages by plant."""
     taught = [taught.lesson for taught in meeting.taught]
-    about = {slug for slug, year in setting.years.items() if year.may_be_seen(meeting.day)}
     food = [sheets[lesson.slug] for lesson in taught if lesson.is_food]
-    return Briefing(tuple(_warned(food, about)), tuple(_told(taught, setting)))
+    return Briefing(tuple(_warned(food, meeting.day, setting)), tuple(_told(taught, setting)))
 
 
-def _warned(sheets: Iterable[Sheet], about: set[str]) -> Iterator[Warned]:
+def _warned(sheets: Iterable[Sheet], day: int, setting: Setting) -> Iterator[Warned]:
+    about = {slug for slug, year in setting.years.items() if year.may_be_seen(day)}
     for sheet in sheets:
+        tellings = {told.name: told for told in setting.tellings.get(sheet.lesson.slug, ())}
         for double in sheet.doubles:
             if double.is_grave:
-                yield Warned(sheet.lesson, double, double.page.removesuffix(".html") in about)
+                is_about = double.page.removesuffix(".html") in about
+                telling = tellings[double.name]
+                yield Warned(
+                    sheet.lesson, double, is_about, tuple(_look_at(telling, day, setting)),
+                    telling.is_sure(day) and day not in telling.unsure,
+                )  # fmt: skip
+
+
+def _look_at(telling: Telling, day: int, setting: Setting) -> Iterator[str]:
+    vocabulary = setting.bank.vocabulary
+    for contrast in telling.on(day):
+        yield feature_words(feature_of(contrast, vocabulary), telling.name)
 
 
 def _told(lessons: Iterable[Lesson], setting: Setting) -> Iterator[Told]:

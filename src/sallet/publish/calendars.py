@@ -9,7 +9,7 @@ from uuid import NAMESPACE_URL, uuid5
 from sallet.lesson.model import GRAVE
 from sallet.lesson.values.times import YEAR, month_and_day
 from sallet.publish.ics import Event, calendar_text
-from sallet.season.words import row_words
+from sallet.season.words import doubt_words, row_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -88,7 +88,7 @@ def _harvest(course: Course, year: PlantYear, plan: Plan, bank: Bank) -> Iterato
                     summary=f"{year.lesson.name}: {row.name}{' (about)' if row.about else ''}",
                     first=first,
                     last=last,
-                    description="\n".join(_about_harvest(course, year, row, bank)),
+                    description="\n".join(_about_harvest(course, year, row, plan, bank)),
                     busy=False,
                 )
 
@@ -106,8 +106,13 @@ def _date(year: int, day: int) -> date:
     return date(year, *month_and_day(day))
 
 
-def _about_harvest(course: Course, year: PlantYear, row: Row, bank: Bank) -> Iterator[str]:
+def _about_harvest(
+    course: Course, year: PlantYear, row: Row, plan: Plan, bank: Bank
+) -> Iterator[str]:
     yield f"{row.name}: {row_words(row)}"
+    for telling in plan.tellings.get(year.lesson.slug, ()):
+        if telling.unsure & row.not_sure:
+            yield doubt_words(telling, telling.unsure & row.not_sure)
     grave = [x for x in year.lesson.look_alikes if bank.danger_of(x) in GRAVE]
     if grave:
         yield f"Mistaken for it: {', '.join(f'{x.name.value} ({bank.danger_of(x)})' for x in grave)}"

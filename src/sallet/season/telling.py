@@ -158,7 +158,7 @@ def _gathered(lesson: Lesson, other: Lesson | None, years: Mapping[str, PlantYea
     there = years.get(other.slug) if other else None
     if there is None:
         return days
-    return frozenset(day for day in days if there.may_be_seen(day))
+    return days & there.days_about
 
 
 def runs_of(days: Iterable[int]) -> tuple[tuple[int, int], ...]:

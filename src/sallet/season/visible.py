@@ -36,10 +36,25 @@ _ON_THE_STEM: Final = frozenset(
     {"stem", "upper", "middle", "flowering shoots", "at the nodes", "terminal"}
 )
 """Places of leaves that are there only while the stem is."""
+_STEM_LEAVES: Final = frozenset({"upper leaves", "stem leaves"})
+"""Pieces of leaves that are there only while the stem is."""
+_UNLIKE: Final = frozenset(
+    {
+        "flower buds", "closed flowers that never open", "green fruit", "green pods", "milky nuts",
+        "overripe fruit", "frosted fruit", "green seeds", "dry seeds", "sprouted seeds",
+    }
+)  # fmt: skip
+"""Stages of an organ at which it does not look as the organ as a whole is recorded to."""
+_STAGES: Final = _UNLIKE | {
+    "young leaves", "old leaves", "winter leaves", "rosettes", "croziers", "young stems", "old stems",
+}  # fmt: skip
+"""Pieces that are there at some times only, and not whenever the organ is."""
 _WHEN: Final[Mapping[str, str]] = {"in flower": "flowers", "in fruit": "fruit"}
 """Times told by a stage of the plant: the organ that must be there."""
-_TIMES: Final = frozenset({"age", "season"})
-"""Kinds of qualifiers by which a value holds at some times only."""
+_SOME_ONLY: Final = frozenset({"age", "season", "sex"})
+"""Kinds of qualifiers by which a value holds at some times, or on some plants, only."""
+_WHERE_IT_GROWS: Final = frozenset({"in the open", "in sun", "in shade", "in water"})
+"""Places that are none on the plant: a value holds on the plants that grow there only."""
 
 
 @dataclass(frozen=True)
@@ -68,7 +83,8 @@ class Visible:
     def _organ(self, organ: str, part: str) -> Days:
         key = organ, part
         if key not in self._found:
-            self._found[key] = self._seen(organ, part) | self._in_hand(organ, part)
+            days = self._seen(organ, part) | self._in_hand(organ, part)
+            self._found[key] = days & self._organ("stem", "") if part in _STEM_LEAVES else days
         return self._found[key]
 
     @cached_property
@@ -78,16 +94,16 @@ class Visible:
     def _in_hand(self, organ: str, part: str) -> Days:
         # What is picked can be looked at on every day on which it is picked.
         rows = [row for row in self.year.eaten if row.timing.organ == organ]
-        return days_of(row for row in rows if part in {"", row.timing.part})
+        return days_of(row for row in rows if part == row.timing.part or _is_all_of(part, row))
 
     def _seen(self, organ: str, part: str) -> Days:
         if organ == _UNDERGROUND:
             return frozenset()
         above = [row for row in self.year.seen if row.timing.organ != _UNDERGROUND]
-        if organ == WHOLE:
+        if organ == WHOLE and not part:
             return self._on(above)
         told = _rows_for(part, [row for row in above if row.timing.organ == organ])
-        if told:
+        if told or part in _STAGES or organ == WHOLE:
             return self._on(told)
         others = (self._organ(other, "") for other in _VOUCHED_BY.get(organ, ()))
         return frozenset[int]().union(*others)
@@ -106,14 +122,19 @@ class Visible:
             return frozenset()
         if qualifier.name in _WHEN:
             return self._organ(_WHEN[qualifier.name], "")
-        if qualifier.kind in _TIMES:
+        if qualifier.kind in _SOME_ONLY or qualifier.name in _WHERE_IT_GROWS:
             return frozenset()
         if organ == "leaves" and qualifier.name in _ON_THE_STEM:
             return self._organ("stem", "")
         return self._organ(organ, "")
 
 
+def _is_all_of(part: str, row: Row) -> bool:
+    """Return whether a row of a piece shows what is recorded of the whole organ: hips, no green fruit."""
+    return not part and row.timing.part not in _UNLIKE
+
+
 def _rows_for(part: str, rows: list[Row]) -> list[Row]:
     """Return the rows that show a piece of an organ: its own, or those of the organ as a whole."""
     own = [row for row in rows if row.timing.part == part]
-    return own or [row for row in rows if not row.timing.part]
+    return own or [row for row in rows if not row.timing.part and part not in _STAGES]

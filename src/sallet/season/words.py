@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 
     from sallet.lesson.value import Item
     from sallet.season.here import Row, Stretch
+    from sallet.season.telling import Telling
 
 _STARTS: Final = {1: "early", 11: "mid", 21: "late"}
 _ENDS: Final = {10: "early", 20: "mid"}
@@ -82,6 +83,15 @@ def days_words(days: Iterable[int]) -> str:
     """Return days of the year (1–365) as runs: `March to 22 April and 4 to 30 June`."""
     runs = [window_words(window) for window in windows_of(days)]
     return " and ".join(filter(None, [", ".join(runs[:-1]), *runs[-1:]]))
+
+
+def doubt_words(telling: Telling, days: Iterable[int]) -> str:
+    """Return on which days a plant is not surely told from one that harms, and what settles it."""
+    settled = (
+        f"Made sure by: {telling.settled_by}" if telling.settled_by else "Pick none of it then"
+    )
+    told = f"Not yet surely told from {telling.name} ({telling.danger})"
+    return f"{told}: {days_words(days)}. {settled}"
 
 
 def row_words(row: Row) -> str:

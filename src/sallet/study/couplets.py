@@ -23,6 +23,9 @@ if TYPE_CHECKING:
 
 _WIDTH: Final = ((7, 5), (14, 3), (40, 2))
 """Up to how many plants how many ways of parting a group are followed to their ends."""
+_ALL_TRIED: Final = 7
+"""Up to how many plants, where some are met more often than others, all ways are followed: so many
+then promise alike that the best is not among a few of them."""
 _ALL_WAYS: Final = 8
 """Up to how many classes of options every way of putting them on two sides is weighed."""
 
@@ -104,9 +107,13 @@ class _Builder:
         ways = self._partings(group) if size > 1 else []
         if not ways:
             return _Built(End(_plants(group)), dict.fromkeys(_plants(group), 0.0))
-        width = next((wide for most, wide in _WIDTH if size <= most), 1)
-        tried = [self._joined(group, way) for way in ways[:width]]
+        tried = [self._joined(group, way) for way in ways[: self._width(size)]]
         return min(tried, key=self._total)
+
+    def _width(self, size: int) -> int | None:
+        if not self.equal and size <= _ALL_TRIED:
+            return None
+        return next((wide for most, wide in _WIDTH if size <= most), 1)
 
     def _total(self, built: _Built) -> float:
         return sum(self.weights[plant] * cost for plant, cost in built.costs.items())
@@ -145,9 +152,11 @@ class _Builder:
         return _Parting(column.character.cost, at, way, (left, right))
 
     def _parts_food_from_harm(self, left: int, right: int) -> bool:
+        """Return whether a plant that harms stays behind where a lead goes on to food."""
+        # Food that is on both sides counts too: one misjudged look, and harm would end at it.
         here, there = left & ~right, right & ~left
         return bool(
-            (here & self.food and there & self.grave) or (there & self.food and here & self.grave)
+            (left & self.food and there & self.grave) or (right & self.food and here & self.grave)
         )
 
     def _promise(self, way: _Parting) -> tuple[float, int, tuple[int, ...]]:
@@ -199,9 +208,21 @@ class _Column:
         if met not in self.known:
             classes = _classes(self.character, met)
             by_classes = _by_classes(classes, ordered=self.character.is_ordered)
-            by_one = () if self.character.is_ordered else _by_one(self.character, met)
-            self.known[met] = (*by_classes, *by_one)
+            by_told = () if self.character.is_ordered else self._by_told(met)
+            self.known[met] = (*by_classes, *by_told)
         return self.known[met]
+
+    def _by_told(self, met: Sequence[int]) -> Iterator[tuple[Options, Options]]:
+        """Yield each option, and all options of each plant, with what is like them, against all that they exclude."""
+        told = (shown for shown in self.character.shown if shown and shown <= frozenset(met))
+        for options in dict.fromkeys((*(frozenset({option}) for option in met), *told)):
+            against = frozenset(o for o in met if self._excludes_all(o, options))
+            alike = frozenset(o for o in met if o not in against and self._excludes_all(o, against))
+            if against:
+                yield alike, against
+
+    def _excludes_all(self, one: int, options: Options) -> bool:
+        return all(self.character.excludes(one, option) for option in options)
 
 
 def _bits(plants: Iterable[int]) -> int:
@@ -242,14 +263,3 @@ def _by_classes(classes: Sequence[Options], *, ordered: bool) -> Iterator[tuple[
         left = frozenset[int]().union(*side)
         if whole - left:
             yield left, whole - left
-
-
-def _by_one(character: Character, met: Sequence[int]) -> Iterator[tuple[Options, Options]]:
-    """Yield each option, with what is like it, against all that it excludes."""
-    for option in met:
-        against = frozenset(o for o in met if character.excludes(option, o))
-        alike = frozenset(
-            o for o in met if o not in against and all(character.excludes(o, a) for a in against)
-        )
-        if against and len(against) + len(alike) < len(met):
-            yield alike, against

@@ -9,13 +9,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from itertools import combinations, pairwise
+from math import ceil, floor
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import GRAVE
 from sallet.lesson.value import Absent, Count, StateRange, Term, Words
 from sallet.study.contrast import NEVER_A_TEST, characters, tell_all, told_by_place
 from sallet.study.table import Character, Table
-from sallet.study.values import can_both_hold, states_of
+from sallet.study.values import ABOUT, can_both_hold, states_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping, Sequence
@@ -75,8 +76,13 @@ def plant_table(
         plants=tuple(slugs),
         characters=tuple(columns.values()),
         food=frozenset(i for i, lesson in enumerate(lessons) if lesson.is_food),
-        grave=frozenset(i for i, one in enumerate(lessons) if one.front.danger in GRAVE),
+        grave=frozenset(i for i, one in enumerate(lessons) if _may_be_grave(one)),
     )
+
+
+def _may_be_grave(lesson: Lesson) -> bool:
+    """Return whether a mistake may cost a life: what nobody tells of a plant to keep away from may be so."""
+    return lesson.front.danger in GRAVE or not (lesson.is_food or lesson.front.danger)
 
 
 def _all_asked(told: Sequence[Characters], vocabulary: Vocabulary) -> Iterator[Asked]:
@@ -125,6 +131,7 @@ def _column(
         options=tuple(_words(option, asked.label) for option in options),
         shown=tuple(_shown(plant, options, asked.label) for plant in values),
         excluded=tuple(_excluded(option, options, asked.label) for option in options),
+        kind=asked.label.character_kind,
         is_ordered=asked.label.kind == "count",
         cost=_cost(asked),
         is_reliable=asked.label.reliability == "firm",
@@ -147,18 +154,24 @@ def _cost(asked: Asked) -> float:
 def _values(facts: Sequence[Fact], where: Where) -> tuple[Value, ...] | None:
     """Return what is recorded of a character in one place; None where that leaves anything open."""
     by_place = told_by_place(facts)
-    if not where:
-        # Of the whole organ is told only what is told without a place; the rest is further variation.
-        if frozenset() not in by_place:
-            return None
-        tellings = [items for places in by_place.values() for items in places]
-        firm = all(tell_all(items) for items in by_place[frozenset()])
-    else:
-        tellings = [*by_place.get(where, ()), *by_place.get(frozenset(), ())]
-        firm = all(tell_all(items) for items in tellings)
-    values = tuple(item.value for items in tellings for item in items)
+    if where not in by_place and tuple(by_place) != (frozenset(),):
+        # What is told beside another place is the rest: it says nothing of this one, nor does
+        # `lower` of `basal`. Of the whole organ is told what is told of it without a place.
+        return None
+    places = (where, frozenset()) if where else tuple(by_place)
+    tellings = [items for place in places for items in by_place.get(place, ())]
+    values = tuple(_widened(item.value) for items in tellings for item in items)
+    firm = all(tell_all(items) for items in tellings)
     unread = any(isinstance(value, Words) for value in values)
     return values if values and firm and not unread else None
+
+
+def _widened(value: Value) -> Value:
+    """Return `about 8` as the whole numbers that it reaches: 6 to 10."""
+    if not isinstance(value, Count) or not value.about:
+        return value
+    high = None if value.high is None else ceil(value.high * (1 + ABOUT))
+    return Count(floor(value.low * (1 - ABOUT)), high)
 
 
 def _options(values: Iterable[Value], label: Label) -> tuple[Value, ...]:

@@ -31,6 +31,8 @@ class Character:
     """By plant: the options that are recorded of it; None where nothing is."""
     excluded: tuple[Options, ...] = ()
     """By option: the options that exclude it; empty means that every option excludes the others."""
+    kind: str = ""
+    """What it tells of: two characters of one kind are one piece of evidence; empty, a kind by itself."""
     is_ordered: bool = False
     """Whether the options stand in order, as numbers do: a lead then has all up to one of them."""
     cost: float = 1.0
@@ -80,6 +82,10 @@ class Table:
         """Return all plants."""
         return frozenset(range(len(self.plants)))
 
+    def kinds(self, characters: Iterable[int]) -> frozenset[Hashable]:
+        """Return of how many different kinds some characters are, by their places in the table."""
+        return frozenset(self.characters[at].kind or at for at in characters)
+
     def separating(self, one: int, other: int) -> tuple[Character, ...]:
         """Return the characters that separate two plants."""
         return tuple(c for c in self.characters if c.separates(one, other))
@@ -106,21 +112,24 @@ class Standing:
 
 
 CONTRADICTIONS_AGAINST_GRAVE = 2
-"""So many reliable characters must contradict a dangerous plant before it drops out."""
+"""So many reliable characters of different kinds must contradict a dangerous plant before it drops out:
+one look, at the milk of stem and leaf or at how the leaves are set, is one mistake."""
 
 
 def standings(table: Table, seen: Sequence[tuple[int, Options]]) -> tuple[Standing, ...]:
     """Return how every plant stands against what was seen: options by character.
 
     Several options of one character mean that the specimen shows one of them. A plant drops out
-    when a character contradicts it; a dangerous one only when two reliable characters do.
+    when a character contradicts it; a dangerous one only when two reliable characters of different kinds do.
     """
     return tuple(_standing(table, plant, seen) for plant in range(len(table.plants)))
 
 
 def _standing(table: Table, plant: int, seen: Sequence[tuple[int, Options]]) -> Standing:
-    against = tuple(at for at, options in seen if table.characters[at].contradicts(plant, options))
+    found = (at for at, options in seen if table.characters[at].contradicts(plant, options))
+    # One character looked at twice is one contradiction.
+    against = tuple(dict.fromkeys(found))
     if plant in table.grave:
-        reliable = [at for at in against if table.characters[at].is_reliable]
-        return Standing(plant, against, len(reliable) >= CONTRADICTIONS_AGAINST_GRAVE)
+        kinds = table.kinds(at for at in against if table.characters[at].is_reliable)
+        return Standing(plant, against, len(kinds) >= CONTRADICTIONS_AGAINST_GRAVE)
     return Standing(plant, against, bool(against))
