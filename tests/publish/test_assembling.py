@@ -79,7 +79,7 @@ def test_a_course_becomes_pages_a_style_sheet_and_copies_of_its_photographs(home
     assert sorted(found) == sorted([
         "index.html", "syllabus.html", "season.html", "poster.html", "look-alikes.html",
         "families.html", "words.html", "sources.html", "safety.html", "plants/ramsons.html",
-        "plants/yew.html", "style.css", "season.js", "made-by-sallet.json", *pictures,
+        "plants/yew.html", "style.css", "season.js", "pairs.js", "made-by-sallet.json", *pictures,
     ])  # fmt: skip
     assert [p.split("-")[-1] for p in pictures] == ["480.jpg", "480.webp", "600.jpg", "600.webp"]
     assert told == Written(tuple(sorted(set(found) - {"made-by-sallet.json"})), (), (), (), ())

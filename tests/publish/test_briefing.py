@@ -6,7 +6,7 @@ import re
 
 import pytest
 
-from helpers.courses import site_of
+from helpers.courses import pages_of, seen, site_of
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.publish.briefing import OUTDOORS, STANDING, Briefing
 
@@ -190,3 +190,88 @@ def test_the_look_alikes_are_told_as_on_the_page_of_their_food_plant() -> None:
     sheet = next(sheet for sheet in site.sheets if sheet.lesson.slug == "ramsons")
     doubles = [w.double for w in site.sessions[0].briefing.warned]
     assert doubles == [double for double in sheet.doubles if double.is_grave]
+
+
+# ---- what to look at ----------------------------------------------------------------------
+
+TOLD = """---
+name: Ramsons
+---
+## Identification
+### Leaves
+- gloss: glossy above matt beneath
+- length: 10–20 cm
+### Flowers
+- inflorescence: umbel
+- petals fused or free: free
+- colour: white
+## Look-alikes
+### Lily of the valley
+- danger: poisonous
+- settled by: marked in *flower* the year before
+#### Leaves
+- gloss: matt above glossy beneath
+- length: 30–50 cm
+#### Flowers
+- inflorescence: one-sided raceme
+- petals fused or free: joined into a tube
+- colour: white
+### Meadow saffron
+- danger: deadly
+## Season
+- leaves: March to June
+- flowers: mid April to mid June
+## Edible parts
+- leaves: March to May; raw
+"""
+GLOSS = "Leaves, gloss: glossy above matt beneath; Lily of the valley: matt above glossy beneath"
+LENGTH = "Leaves, length: 10–20 cm; Lily of the valley: 30–50 cm"
+CLUSTER = "Flowers, inflorescence: umbel; Lily of the valley: one-sided raceme"
+PETALS = "Flowers, petals fused or free: free; Lily of the valley: joined into a tube"
+
+
+def looked_at(day: str) -> list[tuple[str, tuple[str, ...], bool]]:
+    """Return of each look-alike what is to be looked at on a day, and whether that suffices."""
+    files = {"ramsons.md": TOLD}
+    course = f"plants: all\nsessions:\n  - {{date: {day}, plants: [Ramsons], holds: 0}}\n"
+    warned = site_of({**files, "course.yml": course}).sessions[0].briefing.warned
+    return [(w.double.name, w.look_at, w.is_sure) for w in warned]
+
+
+@pytest.mark.parametrize(
+    ("day", "features", "sure"),
+    [("2027-03-20", (GLOSS, LENGTH), False), ("2027-05-01", (CLUSTER, PETALS, GLOSS, LENGTH), True)],
+)  # fmt: skip
+def test_the_group_is_told_what_to_look_at_on_the_day_what_is_reliable_first(
+    day: str, features: tuple[str, ...], *, sure: bool
+) -> None:
+    lily, saffron = looked_at(day)
+    assert lily == ("Lily of the valley", features, sure)
+    assert saffron == ("Meadow saffron", (), False)
+
+
+def test_the_syllabus_says_when_it_is_not_sure_and_how_it_is_settled() -> None:
+    course = "title: Walks\nsessions:\n  - {date: 2027-03-20, plants: [Ramsons], holds: 0}\n"
+    page = pages_of({"ramsons.md": TOLD, "course.yml": course})["syllabus.html"]
+    text = seen(page).text
+    assert f"To be seen on the day {GLOSS} {LENGTH} Not yet sure on this day." in text
+    assert "Made sure by: marked in flower the year before" in text
+    assert "nothing that can be seen tells them apart. Pick none of it." in text
+
+
+def test_two_features_of_one_kind_are_told_once() -> None:
+    """Milk in the sap and in the leaf: a group that stands waiting hears of it once."""
+    text = TOLD
+    for old, new in (
+        ("- gloss: glossy above matt beneath", "- latex: clear juice"),
+        ("- length: 10–20 cm", "- length: 10–20 cm\n### Sap\n- kind: watery"),
+        ("- gloss: matt above glossy beneath", "- latex: white milk"),
+        ("- length: 30–50 cm", "- length: 30–50 cm\n#### Sap\n- kind: milk"),
+    ):
+        text = text.replace(old, new)
+    course = "plants: all\nsessions:\n  - {date: 2027-03-20, plants: [Ramsons], holds: 0}\n"
+    briefing = site_of({"ramsons.md": text, "course.yml": course}).sessions[0].briefing
+    assert briefing.warned[0].look_at == (
+        "Leaves, latex: clear juice; Lily of the valley: white milk",
+        LENGTH,
+    )

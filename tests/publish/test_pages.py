@@ -13,6 +13,7 @@ from jinja2 import UndefinedError
 
 from helpers.courses import Seen, pages_of, seen, site_of
 from helpers.workshop import lesson_of
+from sallet.lesson.values.times import MONTHS
 from sallet.publish import pages
 from sallet.publish.briefing import STANDING
 from sallet.publish.dangers import DANGERS, danger_of
@@ -58,7 +59,9 @@ def test_a_course_has_these_pages() -> None:
     named = [path for path, _ in NAVIGATION]
     assert sorted(TEXTS) == sorted([
         *named, "poster.html", "plants/everything.html", "plants/yew.html", "style.css",
-        "season.js", "sessions.ics", "harvest.ics",
+        "season.js", "sessions.ics", "harvest.ics", "pairs.js", "key.js",
+        *(f"keys/{name}.html" for name in ("year", *(month.lower() for month in MONTHS))),
+        "pairs/everything-and-w36-script-x36-script.html",
     ])  # fmt: skip
 
 
@@ -439,7 +442,7 @@ def test_words_set_on_another_page_than_their_plants_lose_no_link(made: dict[str
     assert [a.attributes["href"] for a in told.all("a")][1:] == [
         "plants/ramsons.html#source-1", "plants/ramsons.html#cautions",
         "plants/hemlock.html#cautions", "plants/ramsons.html#source-memory",
-        "plants/ramsons.html#double-few-flowered-garlic",
+        "pairs/ramsons-and-few-flowered-garlic.html",
     ]  # fmt: skip
 
 

@@ -183,12 +183,15 @@ def test_a_look_alike_is_told_with_its_danger_and_what_tells_it_apart() -> None:
     assert plain(sheet.doubles) == [
         ("Lily of the valley", "double-lily-of-the-valley", "Convallaria majalis L.",
          "poisonous", "lily.html", "Lily: two leaves.", "<p>Two leaves from one shoot.</p>",
-         "marked <em>in flower</em>", "", (), ()),
+         "marked <em>in flower</em>", "", (), (), "../pairs/a-and-lily.html", ()),
         ("Few-flowered garlic", "double-few-flowered-garlic",
          "Allium paradoxum (M.Bieb.) G.Don", "harmless", "", "Narrow leaves.",
-         "<p>Narrow leaves.</p>", "", "", (("Leaves", (entire,)),), ()),
-        ("Elder", "double-elder", "", "food", "elder.html", "", "", "", "", (), ()),
-        ("Nobody knows", "double-nobody-knows", "", "unknown", "", "", "", "", "", (), ()),
+         "<p>Narrow leaves.</p>", "", "", (("Leaves", (entire,)),), (),
+         "../pairs/a-and-few-flowered-garlic.html", ()),
+        ("Elder", "double-elder", "", "food", "elder.html", "", "", "", "", (), (),
+         "../pairs/a-and-elder.html", ()),
+        ("Nobody knows", "double-nobody-knows", "", "unknown", "", "", "", "", "", (), (),
+         "../pairs/a-and-nobody-knows.html", ()),
     ]  # fmt: skip
 
 
@@ -380,8 +383,8 @@ def test_a_plants_look_alikes_elsewhere_are_those_of_its_page() -> None:
     site = site_of({"course.yml": "", "a.md": DOUBLES, "lily.md": LILY})
     sheet = next(sheet for sheet in site.sheets if sheet.lesson.slug == "a")
     lily, *others = doubles_elsewhere(sheet.lesson, site.setting, "plants/")
-    assert lily == replace(sheet.doubles[0], page="plants/lily.html")
-    assert tuple(others) == sheet.doubles[1:]
+    assert lily == replace(sheet.doubles[0], page="plants/lily.html", pair="pairs/a-and-lily.html")
+    assert others == [replace(double, pair=double.pair[3:]) for double in sheet.doubles[1:]]
 
 
 # ---- prose, questions, stamps -------------------------------------------------------------

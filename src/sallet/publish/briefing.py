@@ -35,6 +35,8 @@ OUTDOORS: Final = (
 
 A caution without a kind is told too: nobody can know that it does not matter there.
 """
+MOST_LOOKED_AT: Final = 4
+"""So many features a group is told of each look-alike; the others are on the page of both plants."""
 
 
 @dataclass(frozen=True)
@@ -89,9 +91,10 @@ def _warned(sheets: Iterable[Sheet], day: int, setting: Setting) -> Iterator[War
 
 
 def _look_at(telling: Telling, day: int, setting: Setting) -> Iterator[str]:
-    vocabulary = setting.bank.vocabulary
-    for contrast in telling.on(day):
-        yield feature_words(feature_of(contrast, vocabulary), telling.name)
+    # One of a kind: what tells of the same thing says nothing more to a group that stands waiting.
+    of_a_kind = {contrast.kind: contrast for contrast in reversed(telling.on(day))}
+    for contrast in [c for c in telling.on(day) if of_a_kind[c.kind] is c][:MOST_LOOKED_AT]:
+        yield feature_words(feature_of(contrast, setting.bank.vocabulary), telling.name)
 
 
 def _told(lessons: Iterable[Lesson], setting: Setting) -> Iterator[Told]:

@@ -23,6 +23,7 @@ NAVIGATION: Final = (
     ("syllabus.html", "Sessions"),
     ("season.html", "Season"),
     ("look-alikes.html", "Look-alikes"),
+    ("key.html", "Key"),
     ("families.html", "Families"),
     ("words.html", "Words"),
     ("sources.html", "Sources"),
@@ -104,6 +105,17 @@ def _look_alikes(site: Site) -> Iterator[Page]:
     yield _page(site, "look-alikes.html", "look_alikes.html")
 
 
+def _keys(site: Site) -> Iterator[Page]:
+    yield _page(site, "key.html", "key.html", key=site.ticking)
+    for page in site.keys:
+        yield _page(site, page.path, "couplets.html", page=page)
+
+
+def _pairs(site: Site) -> Iterator[Page]:
+    for pair in site.pairs:
+        yield _page(site, pair.pair.path, "pair.html", page=pair)
+
+
 def _words(site: Site) -> Iterator[Page]:
     yield _page(site, "words.html", "words.html")
 
@@ -121,8 +133,9 @@ def _style(site: Site) -> Iterator[Page]:  # noqa: ARG001
     yield Page("style.css", template.render(light=LIGHT, dark=DARK))
 
 
-def _script(site: Site) -> Iterator[Page]:  # noqa: ARG001
-    yield Page("season.js", site_templates().get_template("season.js").render())
+def _scripts(site: Site) -> Iterator[Page]:  # noqa: ARG001
+    for name in ("season.js", "key.js", "pairs.js"):
+        yield Page(name, site_templates().get_template(name).render())
 
 
 BUILDERS: Final[tuple[Builder, ...]] = (
@@ -133,12 +146,14 @@ BUILDERS: Final[tuple[Builder, ...]] = (
     _plants,
     _plates,
     _look_alikes,
+    _pairs,
+    _keys,
     _families,
     _words,
     _sources,
     _safety,
     _calendars,
     _style,
-    _script,
+    _scripts,
 )
 """Every kind of page."""

@@ -39,6 +39,15 @@ class OrganTable:
 
 
 @dataclass(frozen=True)
+class SpellText:
+    """Days of gathering, and what can be looked at then to tell a plant from one that harms."""
+
+    when: str
+    is_sure: bool
+    words: str
+
+
+@dataclass(frozen=True)
 class Double:
     """A look-alike as the page warns of it."""
 
@@ -57,6 +66,10 @@ class Double:
     organs: tuple[OrganTable, ...]
     figures: tuple[PairFigure, ...] = ()
     """The same organ of both plants, where something drawn differs."""
+    pair: str = ""
+    """The way to the page of the two plants."""
+    spells: tuple[SpellText, ...] = ()
+    """What to look at when, where the plant is for the pot and the look-alike grave."""
 
     @property
     def is_grave(self) -> bool:
@@ -154,6 +167,8 @@ class Sheet:
     """Why the year's days are what they are."""
     rule: str
     """By what rule they are estimated; nothing where they are the lesson's own."""
+    not_sure: str
+    """When, of the time of gathering, it is not surely told from a plant that harms; or nothing."""
     season: tuple[SeasonRow, ...]
     eaten: tuple[PartEaten, ...]
     removed: tuple[PartRemoved, ...]

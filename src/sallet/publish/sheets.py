@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING, Final
 
@@ -18,6 +18,7 @@ from sallet.publish.anchors import (
     section_idents,
 )
 from sallet.publish.pair_drawings import pair_figures
+from sallet.publish.pair_naming import named_pairs
 from sallet.publish.plates import plate_figures
 from sallet.publish.prose import PAGE_END, Scribe
 from sallet.publish.sheet import (
@@ -32,15 +33,17 @@ from sallet.publish.sheet import (
     SelfCheck,
     Sheet,
     SourceText,
+    SpellText,
 )
 from sallet.publish.strips import season_strip, strip_name
 from sallet.publish.values import Writer, explained
+from sallet.season.looking import spell_words, spells, when_words
 from sallet.season.reasons import rule_words, year_words
-from sallet.season.words import row_words, seen_words
+from sallet.season.words import days_words, row_words, seen_words
 from sallet.study.glossary import glossary
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Mapping, Sequence
+    from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 
     from sallet.findings import Finding
     from sallet.lesson.bank import Bank
@@ -57,10 +60,14 @@ if TYPE_CHECKING:
         Section,
     )
     from sallet.publish.pair_drawings import PairFigure
+    from sallet.publish.pair_naming import Pair
     from sallet.publish.photographs import Photograph
     from sallet.season.here import PlantYear, Row
+    from sallet.season.telling import Telling
     from sallet.units import System
 
+PLANTS: Final = "plants/"
+"""The folder of the plants' pages."""
 LIST_SECTIONS: Final = (
     "identification",
     "look-alikes",
@@ -91,6 +98,22 @@ class Setting:
     """Every taught plant's year where the course meets, by slug."""
     units_first: System
     findings: tuple[Finding, ...] = ()
+    tellings: Mapping[str, tuple[Telling, ...]] = field(default_factory=dict)
+    """How each food plant is told from the grave plants it is taken for, by slug."""
+
+    @cached_property
+    def pairs(self) -> tuple[Pair, ...]:
+        """Return the pairs of plants that have a page together."""
+        return named_pairs(self.taught, self.bank)
+
+    @cached_property
+    def pair_paths(self) -> Mapping[tuple[str, int], str]:
+        """Return the page of each look-alike with the plant it is taken for, by slug and place."""
+        return {
+            (naming.lesson.slug, naming.number): pair.path
+            for pair in self.pairs
+            for naming in pair.namings
+        }
 
     @cached_property
     def places(self) -> Mapping[str, Mapping[str, str]]:
@@ -121,6 +144,33 @@ def doubles_elsewhere(lesson: Lesson, setting: Setting, plants: str) -> tuple[Do
     return _SheetMaker(lesson, setting, plants).doubles()
 
 
+def fact_setter(lesson: Lesson, setting: Setting, plants: str) -> Callable[[Fact], FactRow]:
+    """Return what sets the facts of a lesson on a page that is not its own; `plants` as above.
+
+    One that is not taught in the course has no page to lead to: its facts are set in bare words.
+    """
+    if lesson.slug not in setting.taught:
+        return _bare_row
+    return _SheetMaker(lesson, setting, plants).row
+
+
+def _bare_row(fact: Fact) -> FactRow:
+    return FactRow(escape(fact.label), escape(fact.text), Markup(), key=fact.key)
+
+
+def spell_texts(telling: Telling, setting: Setting) -> tuple[SpellText, ...]:
+    """Return in words what to look at when, to tell a food plant from one that harms."""
+    about = setting.years[telling.food.slug].is_estimate
+    return tuple(
+        SpellText(
+            when=when_words(spell.window, about=about),
+            is_sure=spell.is_sure,
+            words=spell_words(spell, setting.bank.vocabulary),
+        )
+        for spell in spells(telling)
+    )
+
+
 class _SheetMaker:
     """Holds what every part of one page needs."""
 
@@ -131,6 +181,7 @@ class _SheetMaker:
         self.year = setting.years[lesson.slug]
         self.findings = setting.findings
         self.drawn = setting.drawn
+        self.setting = setting
         self.listed = tuple(_listed(lesson.footnotes))
         numbers = {note.key: i for i, note in enumerate(self.listed, 1)}
         self.scribe = Scribe(
@@ -150,12 +201,13 @@ class _SheetMaker:
             lesson=lesson,
             intro=self.scribe.text(lesson.intro.text),
             doubles=self.doubles(drawn=True),
-            key_rows=tuple(self._row(fact, with_organ=True) for fact in lesson.key_facts),
+            key_rows=tuple(self.row(fact, with_organ=True) for fact in lesson.key_facts),
             organs=tuple(self._organs(lesson.facts)),
             plate=plate_figures(lesson.name, self.drawn[lesson.slug].figures),
             strip=season_strip(lesson.name, rows, f"strip-{lesson.slug}"),
             year_note=year_words(self.year),
             rule=rule_words([self.year]),
+            not_sure=days_words(self.year.not_sure),
             season=tuple(map(self._season_row, rows)),
             eaten=tuple(map(self._eaten, lesson.edible_parts, self.year.eaten)),
             removed=tuple(self._removed()),
@@ -172,7 +224,7 @@ class _SheetMaker:
 
     # -- facts -----------------------------------------------------------------------------
 
-    def _row(self, fact: Fact, *, with_organ: bool = False) -> FactRow:
+    def row(self, fact: Fact, *, with_organ: bool = False) -> FactRow:
         label = escape(fact.label)
         if fact.known:
             label = explained(fact.label, fact.subject, fact.label)
@@ -198,16 +250,17 @@ class _SheetMaker:
             subject = vocabulary.subject(fact.subject)
             if subject.is_organ:
                 heading = subject.heading if not fact.part else f"{subject.heading}: {fact.part}"
-                by_heading.setdefault(heading, []).append(self._row(fact))
+                by_heading.setdefault(heading, []).append(self.row(fact))
         yield from (OrganTable(heading, tuple(rows)) for heading, rows in by_heading.items())
 
     # -- what may be mistaken --------------------------------------------------------------
 
     def doubles(self, *, drawn: bool = False) -> tuple[Double, ...]:
-        pairs = zip(self.lesson.look_alikes, double_idents(self.lesson), strict=True)
-        return tuple(self._double(look, ident, drawn=drawn) for look, ident in pairs)
+        idents = enumerate(double_idents(self.lesson))
+        return tuple(self._double(number, ident, drawn=drawn) for number, ident in idents)
 
-    def _double(self, look_alike: LookAlike, ident: str, *, drawn: bool) -> Double:
+    def _double(self, number: int, ident: str, *, drawn: bool) -> Double:
+        look_alike = self.lesson.look_alikes[number]
         own = self.bank.lesson_of(look_alike)
         taught = own is not None and own.slug in self.taught
         scientific = own.front.scientific_name if own else look_alike.scientific_name
@@ -225,7 +278,20 @@ class _SheetMaker:
             marks=self._marks(look_alike.citations),
             organs=tuple(self._organs(look_alike.facts)),
             figures=self._beside(look_alike, ident) if drawn else (),
+            pair=self._pair(number),
+            spells=self._spells(look_alike),
         )
+
+    def _pair(self, number: int) -> str:
+        """Return the way to the page of both plants; nothing where a lesson names itself."""
+        path = self.setting.pair_paths.get((self.lesson.slug, number), "")
+        root = self.scribe.plants.removesuffix(PLANTS) if self.scribe.plants else "../"
+        return path and root + path
+
+    def _spells(self, look_alike: LookAlike) -> tuple[SpellText, ...]:
+        told = self.setting.tellings.get(self.lesson.slug, ())
+        found = [telling for telling in told if telling.look is look_alike]
+        return spell_texts(found[0], self.setting) if found else ()
 
     def _beside(self, look_alike: LookAlike, ident: str) -> tuple[PairFigure, ...]:
         vocabulary = self.bank.vocabulary
@@ -261,7 +327,7 @@ class _SheetMaker:
             seen=seen_words(row),
             ways=self.writer.items(part.ways, "edible parts", "preparation"),
             note=self.scribe.text(timing.note.text),
-            rows=tuple(self._row(fact) for fact in part.facts),
+            rows=tuple(self.row(fact) for fact in part.facts),
             marks=self._marks(own, timing.note),
         )
 
@@ -297,7 +363,7 @@ class _SheetMaker:
         return Passage(
             ident=ident,
             heading=section.heading.value,
-            rows=tuple(self._row(fact) for fact in facts),
+            rows=tuple(self.row(fact) for fact in facts),
             prose=self.scribe.text(prose),
         )
 

@@ -11,11 +11,19 @@ from sallet.publish.briefing import briefing_of
 from sallet.publish.calendars import gathered_all_year, harvest_calendar, sessions_calendar
 from sallet.publish.drawings import word_drawing
 from sallet.publish.family_pages import family_page
+from sallet.publish.key_asking import ticking
+from sallet.publish.key_pages import key_pages
+from sallet.publish.key_words import Explainer
 from sallet.publish.map_key import map_key
+from sallet.publish.pair_comparing import Comparer
+from sallet.publish.pair_matrix import matrices
+from sallet.publish.pair_pages import PairMaker
+from sallet.publish.pair_untold import untold
 from sallet.publish.prose import PAGE_END, Scribe
 from sallet.publish.season_map import map_sheets, season_map
-from sallet.publish.sheets import Setting, doubles_elsewhere, plant_sheet
-from sallet.season.planning import make_plan
+from sallet.publish.sheets import PLANTS, Setting, doubles_elsewhere, plant_sheet
+from sallet.season.keying import key_table
+from sallet.season.planning import make_plan, plant_years
 from sallet.season.reasons import year_notes
 from sallet.study.glossary import anchor, glossary
 
@@ -32,6 +40,11 @@ if TYPE_CHECKING:
     from sallet.lesson.vocabulary import Subject
     from sallet.publish.briefing import Briefing
     from sallet.publish.family_pages import FamilyPage
+    from sallet.publish.key_asking import Ticking
+    from sallet.publish.key_pages import KeyPage
+    from sallet.publish.pair_matrix import Matrices
+    from sallet.publish.pair_pages import PairPage
+    from sallet.publish.pair_untold import Untold
     from sallet.publish.photographs import Photograph
     from sallet.publish.sheet import Double, Sheet
     from sallet.season.here import PlantYear
@@ -39,8 +52,6 @@ if TYPE_CHECKING:
     from sallet.study.glossary import UsedLabel, UsedSubject
 
 
-PLANTS: Final = "plants/"
-"""The folder of the plants' pages."""
 SESSIONS: Final = "sessions.ics"
 HARVEST: Final = "harvest.ics"
 
@@ -106,7 +117,9 @@ class Site:
         """Return what the plants' pages have in common."""
         taught = {lesson.slug: lesson for lesson in self.ordered}
         years = {year.lesson.slug: year for year in self.plan.years}
-        return Setting(self.bank, taught, years, self.course.units_first, self.findings)
+        return Setting(
+            self.bank, taught, years, self.course.units_first, self.findings, self.plan.tellings
+        )
 
     @cached_property
     def scribe(self) -> Scribe:
@@ -139,6 +152,26 @@ class Site:
             for sheet in self.food
             if sheet.doubles
         )
+
+    @cached_property
+    def comparer(self) -> Comparer:
+        """Return what compares the course's plants two by two."""
+        return Comparer(self.setting, plant_years(self.course, self.bank))
+
+    @cached_property
+    def pairs(self) -> tuple[PairPage, ...]:
+        """Return the pages of the plants that are taken for each other."""
+        return PairMaker(self.comparer).pages(self.sheets)
+
+    @cached_property
+    def all_pairs(self) -> Matrices:
+        """Return the tables of all pairs of the course's plants."""
+        return matrices(self.comparer)
+
+    @cached_property
+    def untold(self) -> tuple[Untold, ...]:
+        """Return the pairs that no lesson names and what is recorded does not tell apart."""
+        return untold(self.comparer)
 
     @cached_property
     def sessions(self) -> tuple[SessionPage, ...]:
@@ -212,6 +245,17 @@ class Site:
     def words(self) -> tuple[UsedSubject, ...]:
         """Return the words that the course's lessons use."""
         return glossary(self.lessons, self.bank.vocabulary)
+
+    @cached_property
+    def keys(self) -> tuple[KeyPage, ...]:
+        """Return the numbered keys: for the whole year and for each month."""
+        return key_pages(self.years, self.setting, self.words)
+
+    @cached_property
+    def ticking(self) -> Ticking:
+        """Return the key on which one ticks what one sees."""
+        table = key_table(self.years, self.bank.vocabulary)
+        return ticking(table, self.setting, Explainer(self.words))
 
     @cached_property
     def word_figures(self) -> Mapping[str, Markup]:

@@ -67,6 +67,10 @@ class _Parting:
     sides: tuple[int, int]
 
 
+_Sides = tuple[tuple["Options", "Options"], int, int]
+"""The options of two leads, and the plants that go down each, as bits."""
+
+
 @dataclass(frozen=True)
 class _Built:
     """A key for a group, and what it costs to reach each plant by it."""
@@ -92,7 +96,7 @@ class _Builder:
     def __init__(self, table: Table, weights: Mapping[int, float]) -> None:
         self.table = table
         self.weights = [weights.get(plant, 1.0) for plant in range(len(table.plants))]
-        self.equal = len(set(self.weights)) == 1
+        self.equal = set(self.weights) == {1.0}
         self.food, self.grave = _bits(table.food), _bits(table.grave)
         self.columns = [_Column(character) for character in table.characters]
         self.built: dict[int, _Built] = {}
@@ -132,24 +136,14 @@ class _Builder:
         """Return the ways of parting a group, the most promising first, each result once."""
         found: dict[tuple[int, int], _Parting] = {}
         for at, column in enumerate(self.columns):
-            for way in column.ways(group):
-                parting = self._parting(at, column, group, way)
-                if parting is None:
+            cost, is_weak = column.character.cost, column.character.is_weak
+            for way, left, right in column.partings(group):
+                if is_weak and self._parts_food_from_harm(left, right):
                     continue
-                sides = (min(parting.sides), max(parting.sides))
-                if sides not in found or parting.cost < found[sides].cost:
-                    found[sides] = parting
+                sides = (left, right) if left < right else (right, left)
+                if sides not in found or cost < found[sides].cost:
+                    found[sides] = _Parting(cost, at, way, (left, right))
         return sorted(found.values(), key=self._promise)
-
-    def _parting(
-        self, at: int, column: _Column, group: int, way: tuple[Options, Options]
-    ) -> _Parting | None:
-        left, right = (column.down(group, options) for options in way)
-        if group in (left, right) or left | right != group:
-            return None
-        if column.character.is_weak and self._parts_food_from_harm(left, right):
-            return None
-        return _Parting(column.character.cost, at, way, (left, right))
 
     def _parts_food_from_harm(self, left: int, right: int) -> bool:
         """Return whether a plant that harms stays behind where a lead goes on to food."""
@@ -173,9 +167,12 @@ class _Builder:
 
     def _rest(self, side: int, both: int) -> float:
         """Return the steps that a side costs at the least: its weight times its entropy."""
-        if self.equal and not both:
-            number = side.bit_count()
-            return number * log2(number)
+        if self.equal:
+            # Plants of two weights only: those on one side, and those on both, met here half as often.
+            halves = both.bit_count()
+            wholes = side.bit_count() - halves
+            whole = wholes + halves / 2
+            return wholes * log2(whole) + halves / 2 * log2(2 * whole)
         weights = [self.weights[p] / (2 if both >> p & 1 else 1) for p in _plants(side)]
         whole = sum(weights)
         return sum(w * log2(whole / w) for w in weights if w)
@@ -188,29 +185,46 @@ class _Column:
         self.character = character
         every = range(len(character.options))
         shown, allowed = character.shown, character.allowed
-        self.untold = _bits(p for p, told in enumerate(shown) if told is None)
+        self.told = _bits(p for p, told in enumerate(shown) if told is not None)
         self.shown = [_bits(p for p, t in enumerate(shown) if t and o in t) for o in every]
         self.allowing = [_bits(p for p, t in enumerate(allowed) if t and o in t) for o in every]
-        self.known: dict[tuple[int, ...], tuple[tuple[Options, Options], ...]] = {}
+        self.parted: dict[int, tuple[_Sides, ...]] = {}
+        self.ways: dict[tuple[int, ...], tuple[tuple[Options, Options], ...]] = {}
 
-    def down(self, group: int, options: Options) -> int:
-        """Return which plants of a group go down a lead."""
-        found = self.untold
+    def partings(self, group: int) -> Iterator[_Sides]:
+        """Yield the ways of parting a group; plants of which nothing is told are on both sides."""
+        told = group & self.told
+        if told not in self.parted:
+            self.parted[told] = tuple(self._partings(told))
+        untold = group & ~told
+        for way, left, right in self.parted[told]:
+            yield way, left | untold, right | untold
+
+    def _partings(self, told: int) -> Iterator[_Sides]:
+        for way in self._ways(told):
+            left, right = (self._down(told, options) for options in way)
+            if told not in (left, right) and left | right == told:
+                yield way, left, right
+
+    def _down(self, told: int, options: Options) -> int:
+        """Return which plants go down a lead."""
+        found = 0
         for option in options:
             found |= self.allowing[option]
-        return found & group
+        return found & told
 
-    def ways(self, group: int) -> tuple[tuple[Options, Options], ...]:
-        """Return the ways of putting the options met in a group on two sides that exclude each other."""
-        met = tuple(option for option, plants in enumerate(self.shown) if plants & group)
+    def _ways(self, told: int) -> tuple[tuple[Options, Options], ...]:
+        """Return the ways of putting the options met on two sides that exclude each other."""
+        met = tuple(option for option, plants in enumerate(self.shown) if plants & told)
         if len(met) < 2:  # noqa: PLR2004 - one answer parts nothing
             return ()
-        if met not in self.known:
-            classes = _classes(self.character, met)
-            by_classes = _by_classes(classes, ordered=self.character.is_ordered)
+        if met not in self.ways:
+            by_classes = _by_classes(
+                _classes(self.character, met), ordered=self.character.is_ordered
+            )
             by_told = () if self.character.is_ordered else self._by_told(met)
-            self.known[met] = (*by_classes, *by_told)
-        return self.known[met]
+            self.ways[met] = tuple(dict.fromkeys((*by_classes, *by_told)))
+        return self.ways[met]
 
     def _by_told(self, met: Sequence[int]) -> Iterator[tuple[Options, Options]]:
         """Yield each option, and all options of each plant, with what is like them, against all that they exclude."""
