@@ -23,6 +23,27 @@ if TYPE_CHECKING:
 
 _WIDTH: Final = ((7, 5), (14, 3), (40, 2))
 """Up to how many plants how many ways of parting a group are followed to their ends."""
+
+
+@dataclass(frozen=True)
+class _Effort:
+    """How hard is tried for a short key, and what is parted at all."""
+
+    width: tuple[tuple[int, int], ...]
+    spread: float
+    """How often, in the mean, a plant of a group may be met on its two sides: 2 is on both always."""
+    groups: int
+    """So many groups may be weighed for each plant of the key before it is given up as too long."""
+
+
+_EFFORTS: Final = (
+    _Effort(_WIDTH, 2.0, 90),
+    *(_Effort((), spread, 15) for spread in (2.0, 1.8, 1.65, 1.5, 1.4, 1.3, 1.2)),
+)
+"""Each is tried when the one before would make a key too long to print: many plants of which little
+is recorded stand on both sides of every couplet, and such a key doubles again and again."""
+
+
 _ALL_TRIED: Final = 7
 """Up to how many plants, where some are met more often than others, all ways are followed: so many
 then promise alike that the best is not among a few of them."""
@@ -84,17 +105,31 @@ def build_key(
 ) -> Key:
     """Return a key to some plants of a table, by default to all.
 
-    `weights` say how often each plant is met; by default all alike.
+    `weights` say how often each plant is met; by default all alike. Plants that a character
+    separates end apart, unless the key would grow too long: then groups stay together that could
+    be parted only with most of their plants on both sides.
     """
     group = table.everything if plants is None else plants
-    return _Builder(table, weights or {}).best(_bits(group)).key
+    for effort in _EFFORTS[:-1]:
+        try:
+            return _Builder(table, weights or {}, effort, len(group)).best(_bits(group)).key
+        except _TooLong:
+            continue
+    return _Builder(table, weights or {}, _EFFORTS[-1], None).best(_bits(group)).key
+
+
+class _TooLong(Exception):
+    """A key that would be too long to print."""
 
 
 class _Builder:
     """Holds the keys to every group met so far. A group is a number whose bits are plants."""
 
-    def __init__(self, table: Table, weights: Mapping[int, float]) -> None:
-        self.table = table
+    def __init__(
+        self, table: Table, weights: Mapping[int, float], effort: _Effort, plants: int | None
+    ) -> None:
+        self.effort = effort
+        self.most = None if plants is None else effort.groups * plants
         self.weights = [weights.get(plant, 1.0) for plant in range(len(table.plants))]
         self.equal = set(self.weights) == {1.0}
         self.food, self.grave = _bits(table.food), _bits(table.grave)
@@ -103,6 +138,8 @@ class _Builder:
 
     def best(self, group: int) -> _Built:
         if group not in self.built:
+            if self.most is not None and len(self.built) > self.most:
+                raise _TooLong
             self.built[group] = self._build(group)
         return self.built[group]
 
@@ -117,7 +154,7 @@ class _Builder:
     def _width(self, size: int) -> int | None:
         if not self.equal and size <= _ALL_TRIED:
             return None
-        return next((wide for most, wide in _WIDTH if size <= most), 1)
+        return next((wide for most, wide in self.effort.width if size <= most), 1)
 
     def _total(self, built: _Built) -> float:
         return sum(self.weights[plant] * cost for plant, cost in built.costs.items())
@@ -135,9 +172,12 @@ class _Builder:
     def _partings(self, group: int) -> list[_Parting]:
         """Return the ways of parting a group, the most promising first, each result once."""
         found: dict[tuple[int, int], _Parting] = {}
+        most = self.effort.spread * group.bit_count()
         for at, column in enumerate(self.columns):
             cost, is_weak = column.character.cost, column.character.is_weak
             for way, left, right in column.partings(group):
+                if left.bit_count() + right.bit_count() > most:
+                    continue
                 if is_weak and self._parts_food_from_harm(left, right):
                     continue
                 sides = (left, right) if left < right else (right, left)
@@ -155,7 +195,8 @@ class _Builder:
 
     def _promise(self, way: _Parting) -> tuple[float, int, tuple[int, ...]]:
         left, right = way.sides
-        rest = self._rest(left, left & right) + self._rest(right, left & right)
+        # A plant on both sides costs its steps on either: so keys stay short to print, too.
+        rest = self._rest(left) + self._rest(right)
         return (
             way.cost * self._met(left | right) + rest,
             way.character,
@@ -165,17 +206,14 @@ class _Builder:
     def _met(self, group: int) -> float:
         return group.bit_count() if self.equal else sum(self.weights[p] for p in _plants(group))
 
-    def _rest(self, side: int, both: int) -> float:
+    def _rest(self, side: int) -> float:
         """Return the steps that a side costs at the least: its weight times its entropy."""
         if self.equal:
-            # Plants of two weights only: those on one side, and those on both, met here half as often.
-            halves = both.bit_count()
-            wholes = side.bit_count() - halves
-            whole = wholes + halves / 2
-            return wholes * log2(whole) + halves / 2 * log2(2 * whole)
-        weights = [self.weights[p] / (2 if both >> p & 1 else 1) for p in _plants(side)]
+            number = side.bit_count()
+            return number * log2(number)
+        weights = [weight for p in _plants(side) if (weight := self.weights[p])]
         whole = sum(weights)
-        return sum(w * log2(whole / w) for w in weights if w)
+        return sum(weight * log2(whole / weight) for weight in weights)
 
 
 class _Column:
