@@ -69,6 +69,12 @@ margin (Leaves)
     )
 
 
+def test_a_label_says_what_it_counts_as_one_with_and_whether_it_can_be_looked_at() -> None:
+    surface, spreads = (explain_words(w, load_vocabulary()) or "" for w in ("latex", "spreads by"))
+    assert "\n  counts as one with all that tells of: milk\n" in surface
+    assert "\n  shows over weeks or years only: it makes no day sure\n" in spreads
+
+
 def test_a_label_says_what_to_write_and_how_far_it_may_be_trusted() -> None:
     assert (
         explain_words("length", VOCABULARY)

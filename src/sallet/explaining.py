@@ -144,5 +144,9 @@ def _label(subject: Subject, label: Label) -> str:
     lines.append(f"  write {_KINDS[label.kind]}")
     if subject.is_organ:
         lines.append(f"  to tell plants apart: {label.reliability}. {label.caveat}".rstrip())
+        if label.tells_of:
+            lines.append(f"  counts as one with all that tells of: {label.tells_of}")
+        if label.watched:
+            lines.append("  shows over weeks or years only: it makes no day sure")
     lines += [_entry(state.name, state.definition) for state in label.states]
     return "\n".join(lines)

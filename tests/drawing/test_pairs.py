@@ -36,8 +36,8 @@ def test_what_differs_is_marked_on_both() -> None:
     )
     assert (pair.organ, pair.words) == ("leaves", "leaf")
     assert differences(pair) == [
-        (1, "venation", "parallel", "net-veined", True),
-        (2, "attachment", "stalked", "stalkless", True),
+        (1, "attachment", "stalked", "stalkless", True),
+        (2, "venation", "parallel", "net-veined", False),
     ]
     for difference in pair.differences:
         assert difference.at_this in points_of(pair.this.ink)
@@ -106,10 +106,10 @@ def test_without_a_recorded_size_nothing_is_said_of_scale() -> None:
 
 def test_a_size_is_never_a_sure_difference_and_stands_behind_what_is() -> None:
     (pair,) = pairs_of(
-        LEAF + "- length: 20 cm\n- venation: parallel\n",
-        LEAF + "- length: 5 cm\n- venation: net-veined\n",
+        LEAF + "- length: 20 cm\n- attachment: stalked\n",
+        LEAF + "- length: 5 cm\n- attachment: stalkless\n",
     )
     assert differences(pair) == [
-        (1, "venation", "parallel", "net-veined", True),
+        (1, "attachment", "stalked", "stalkless", True),
         (2, "length", "20 cm", "5 cm", False),
     ]

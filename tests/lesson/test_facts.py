@@ -22,7 +22,7 @@ def test_a_fact_knows_its_label_its_words_and_its_places() -> None:
     assert faults == []
     assert (fact.subject, fact.part, fact.label) == ("leaves", "", "margin")
     assert (fact.known, fact.key) == (True, True)
-    assert fact.text == "entire , toothed (old leaves)"
+    assert fact.text == "entire, toothed (old leaves)"
     assert [item.qualifier_names for item in fact.items] == [frozenset(), {"old"}]
     assert [citation.key for citation in fact.citations] == ["a", "b"]
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from sallet.lesson.vocabulary import Label, Part, Qualifier, State, Subject, Vocabulary, normal
+from sallet.lesson.vocabulary_file import load_vocabulary
 
 DRY, DAMP, WET = (State(name, f"a soil that is {name}") for name in ("dry", "damp", "wet"))
 ENTIRE = State("entire", "without teeth", also=("smooth-edged",))
@@ -123,3 +124,26 @@ def test_between_neighbours_and_from_a_state_to_itself_lies_nothing_else() -> No
 def test_between_states_without_an_order_lies_nothing() -> None:
     label = Label("habitat", "soil", "states", "what soil", "place", states=(DRY, DAMP, WET))
     assert label.between(WET, DRY) == (WET, DRY)
+
+
+@pytest.mark.parametrize(
+    ("organ", "one", "other", "alike"),
+    [("leaves", "margin", "arrangement", False), ("leaves", "length", "width", True),
+     ("leaves", "attachment", "stalk length", True), ("flowers", "petals", "sepals", False),
+     ("flowers", "stamens", "styles", True), ("leaves", "division", "leaflets", True)],
+)  # fmt: skip
+def test_what_tells_of_the_same_thing_is_of_one_kind(
+    organ: str, one: str, other: str, *, alike: bool
+) -> None:
+    """Forms are each a kind of their own; the numbers and the sizes of an organ are one."""
+    first, second = (load_vocabulary().label(organ, name) for name in (one, other))
+    assert first is not None
+    assert second is not None
+    assert (first.character_kind == second.character_kind) is alike
+
+
+def test_a_kind_may_reach_over_several_organs() -> None:
+    vocabulary = load_vocabulary()
+    labels = [("stem", "surface"), ("leaves", "surface"), ("leaves", "stalk surface")]
+    found = [vocabulary.label(organ, name) for organ, name in labels]
+    assert {label.character_kind for label in found if label} == {"hairs"}

@@ -11,6 +11,7 @@ from PIL import Image
 
 from helpers.courses import seen
 from sallet.folder import read_path
+from sallet.lesson.values.times import MONTHS
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.publish import assembling
 from sallet.publish.assembling import LinksLost, assemble, output_folder, site_files
@@ -36,6 +37,7 @@ See [the yew](yew.md#season).
 ### lost.jpg
 - shows: nothing
 """
+KEYS = tuple(f"keys/{name}.html" for name in ("year", *(month.lower() for month in MONTHS)))
 YEW = "---\nname: Yew\ntaught as: look-alike\ndanger: deadly\n---\n## Season\n- leaves: all year\n"
 
 
@@ -79,7 +81,8 @@ def test_a_course_becomes_pages_a_style_sheet_and_copies_of_its_photographs(home
     assert sorted(found) == sorted([
         "index.html", "syllabus.html", "season.html", "poster.html", "look-alikes.html",
         "families.html", "words.html", "sources.html", "safety.html", "plants/ramsons.html",
-        "plants/yew.html", "style.css", "season.js", "pairs.js", "made-by-sallet.json", *pictures,
+        "plants/yew.html", "style.css", "season.js", "pairs.js", "key.js",
+        "made-by-sallet.json", "key.html", *KEYS, *pictures,
     ])  # fmt: skip
     assert [p.split("-")[-1] for p in pictures] == ["480.jpg", "480.webp", "600.jpg", "600.webp"]
     assert told == Written(tuple(sorted(set(found) - {"made-by-sallet.json"})), (), (), (), ())
@@ -163,7 +166,7 @@ def test_a_draft_is_stamped_on_every_page(home: Path, draft: bool) -> None:  # n
     assembled(home, draft=draft)
     pages = {path: data for path, data in files_in(home / "out").items() if path.endswith("html")}
     stamped = [path for path, data in pages.items() if "Draft." in seen(data.decode()).text]
-    assert len(pages) == 11
+    assert len(pages) == 12 + len(KEYS)
     assert stamped == (sorted(pages) if draft else [])
 
 

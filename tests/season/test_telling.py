@@ -10,13 +10,13 @@ from hypothesis import strategies as st
 
 from helpers.lessons import BANK, LESSONS, VOCABULARY
 from helpers.workshop import bank_of
+from helpers.years import runs_of
 from sallet.lesson.values.times import YEAR, day_of_year
 from sallet.season.here import plant_year
 from sallet.season.hopkins import Spot, spot_of
 from sallet.season.telling import (
     Sign,
     Telling,
-    runs_of,
     telling_of,
     tellings,
     week_of,
@@ -321,22 +321,6 @@ def test_what_settles_it_leaves_the_weeks_unsure_and_lets_them_be_gathered_in() 
 
 
 # ---- runs ----------------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize(
-    ("days", "runs"),
-    [
-        ([], ()),
-        ([5], ((5, 5),)),
-        ([3, 1, 2, 7], ((1, 3), (7, 7))),
-        ([1, 2, 364, 365], ((364, 2),)),
-        ([1, 100, 365], ((100, 100), (365, 1))),
-        (range(1, YEAR + 1), ((1, YEAR),)),
-        ([1, 2], ((1, 2),)),
-    ],
-)
-def test_days_as_runs(days: list[int], runs: tuple[tuple[int, int], ...]) -> None:
-    assert runs_of(days) == runs
 
 
 # ---- laws ----------------------------------------------------------------------------------

@@ -7,11 +7,10 @@ from dataclasses import replace
 import pytest
 
 from helpers.lessons import VOCABULARY, identified
-from helpers.years import year_at, year_of
+from helpers.years import runs_of, year_at, year_of
 from sallet.lesson.values.times import YEAR, day_of_year
 from sallet.season.here import SOFT_AT_LEAST
 from sallet.season.hopkins import Spot
-from sallet.season.telling import runs_of
 from sallet.season.visible import Visible
 from sallet.study.contrast import contrasts
 

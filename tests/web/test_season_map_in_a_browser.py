@@ -23,10 +23,11 @@ from sallet.publish.map_key import map_key
 from sallet.publish.palette import DARK, LIGHT
 from sallet.publish.season_map import map_sheets, season_map
 from sallet.publish.templates import site_templates
+from sallet.season.gathering import all_tellings, gathered_surely
 from sallet.season.here import plant_year
 from sallet.season.hopkins import Spot
 from sallet.season.order import in_season_order
-from sallet.season.words import row_words, seen_words
+from sallet.season.words import days_words, row_words, seen_words
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
@@ -40,7 +41,9 @@ PROJECT = Path(__file__).resolve().parents[2]
 FOLDER = read_path(PROJECT / "demo_course", load_vocabulary())
 HIGHLAND: Final = Spot(57.0, -4.0, 300.0)
 """A place at which every plant's year is another than in its lesson."""
-DEMO = in_season_order(plant_year(lesson, HIGHLAND) for lesson in FOLDER.bank.lessons)
+RAW = {lesson.slug: plant_year(lesson, HIGHLAND) for lesson in FOLDER.bank.lessons}
+TOLD = all_tellings(RAW, FOLDER.bank)
+DEMO = in_season_order(gathered_surely(RAW[slug], TOLD.get(slug, ())) for slug in RAW)
 SOON: Final = 14
 DATES = [
     date(2027, 1, 1), date(2027, 2, 28), date(2028, 2, 29), date(2027, 3, 1), date(2027, 5, 3),
@@ -73,7 +76,7 @@ def write(target: Path, years: Sequence[PlantYear]) -> Path:
     templates = site_templates()
     values = {
         "site": site, "course": course(), "root": "", "dangers": DANGERS, "danger_of": danger_of,
-        "row_words": row_words, "seen_words": seen_words,
+        "row_words": row_words, "seen_words": seen_words, "days_words": days_words,
     }  # fmt: skip
     season = templates.get_template("season.html")
     sheet = "".join(season.blocks["sheet"](season.new_context(values)))
@@ -174,7 +177,8 @@ def _words_now(row: Row, day: int) -> str:
     if row.kind == "harm":
         unsure = f"perhaps {row.name}" if row.is_unsure_on(day) else ""
         return row.name if row.is_on(day) else unsure
-    return ("perhaps " * row.is_unsure_on(day) + row.name) if row.is_on(day) else ""
+    doubt = " (not yet sure)" * (day in row.not_sure)
+    return ("perhaps " * row.is_unsure_on(day) + row.name + doubt) if row.is_on(day) else ""
 
 
 def _note(into: list[tuple[str, str]], year: PlantYear, words: str) -> None:

@@ -44,7 +44,7 @@ class Difference:
     at_that: complex
     certain: bool
     """Whether no exception is recorded by which both plants could be the same, and the character
-    is no weak one."""
+    may be trusted by itself."""
 
 
 @dataclass(frozen=True)
@@ -67,7 +67,7 @@ def pairs(these: Plant, those: Plant, vocabulary: Vocabulary) -> tuple[Pair, ...
     and the plants still be alike now and then: that is said.
     """
     apart = {
-        (contrast.label.subject, contrast.label.name): contrast.reliability != "weak"
+        (contrast.label.subject, contrast.label.name): contrast.is_reliable
         for contrast in contrasts(these.facts, those.facts, vocabulary)
     }
     return tuple(
@@ -80,7 +80,7 @@ def pairs(these: Plant, those: Plant, vocabulary: Vocabulary) -> tuple[Pair, ...
 
 Apart = dict[tuple[str, str], bool]
 """Organ and label of the characters that set two plants apart without exception, and whether
-such a character may be trusted: sizes may not."""
+such a character may be trusted by itself."""
 
 
 def _matched(

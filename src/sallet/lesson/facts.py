@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.blocks import joined
@@ -59,7 +60,7 @@ def read_fact(
         known=label is not None,
         key=bullet.bold,
         items=items,
-        text=" ".join(bullet.value.value.split()),
+        text=_as_written(bullet.value),
         note=whole_note(bullet),
         on_card=card_wording(bullet, faults),
         citations=bullet.citations,
@@ -67,6 +68,11 @@ def read_fact(
         label_span=bullet.label.span,
         value_span=bullet.value.span,
     )
+
+
+def _as_written(value: Text) -> str:
+    """Return a value on one line; citations are gone, and leave no blank before a comma."""
+    return re.sub(r"\s+([,;])", r"\1", " ".join(value.value.split()))
 
 
 def read_value(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 from difflib import SequenceMatcher, get_close_matches
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING, Final, Literal
 
 if TYPE_CHECKING:
@@ -21,6 +21,7 @@ _LESS: Final = 0.1
 """What a word may be less like another than the most like, to be offered beside it."""
 
 
+@lru_cache(maxsize=8192)
 def normal(words: str) -> str:
     """Return words without regard to capitals, hyphens and extra spaces, for looking up."""
     return re.sub(r"[\s\u00a0_-]+", " ", words.replace("’", "'")).strip().casefold()

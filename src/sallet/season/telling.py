@@ -10,10 +10,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from functools import cached_property
+from itertools import compress
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.model import GRAVE
-from sallet.lesson.values.times import YEAR
 from sallet.season.teachable import days_of
 from sallet.season.visible import Visible
 from sallet.study.contrast import contrasts, tell_apart
@@ -69,10 +69,16 @@ class Telling:
         """Return whether what can be seen on a day suffices to tell the plants apart."""
         return tell_apart(self.on(day))
 
+    def _suffices(self, which: tuple[bool, ...]) -> bool:
+        return tell_apart(sign.contrast for sign in compress(self.signs, which))
+
     @cached_property
     def unsure(self) -> Days:
         """Return the days for gathering in weeks on any day of which it is not sure."""
-        failing = {week_of(day) for day in self.gathered if not self.is_sure(day)}
+        # Few sets of signs are seen in a year: each is weighed once.
+        seen = {day: tuple(day in sign.days for sign in self.signs) for day in self.gathered}
+        sure = {which: self._suffices(which) for which in set(seen.values())}
+        failing = {week_of(day) for day, which in seen.items() if not sure[which]}
         return frozenset(day for day in self.gathered if week_of(day) in failing)
 
     @property
@@ -159,17 +165,3 @@ def _gathered(lesson: Lesson, other: Lesson | None, years: Mapping[str, PlantYea
     if there is None:
         return days
     return days & there.days_about
-
-
-def runs_of(days: Iterable[int]) -> tuple[tuple[int, int], ...]:
-    """Return days of the year as runs from and to, in order; one over the new year wraps."""
-    runs: list[tuple[int, int]] = []
-    for day in sorted(days):
-        if runs and runs[-1][1] == day - 1:
-            runs[-1] = (runs[-1][0], day)
-        else:
-            runs.append((day, day))
-    if len(runs) > 1 and runs[0][0] == 1 and runs[-1][1] == YEAR:
-        first, last = runs.pop(0), runs.pop()
-        runs.append((last[0], first[1]))
-    return tuple(runs)
