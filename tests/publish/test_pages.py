@@ -460,3 +460,49 @@ def test_a_value_that_is_missing_is_an_error(monkeypatch: pytest.MonkeyPatch) ->
 
 def test_the_same_course_gives_the_same_pages() -> None:
     assert pages_of(FILES) == pages_of(FILES)
+
+
+# ---- what is not yet sure -----------------------------------------------------------------
+
+IN_LEAF = """---
+name: Ramsons
+---
+## Identification
+### Leaves
+- gloss: glossy above matt beneath
+## Look-alikes
+### Lily of the valley
+Two leaves.
+- danger: poisonous
+#### Leaves
+- gloss: matt above glossy beneath
+## Season
+- leaves: March to June
+## Edible parts
+- leaves: March to May; raw
+"""
+
+
+def test_a_plants_page_says_when_it_is_not_sure_and_that_nobody_gathers_then() -> None:
+    text = seen(pages_of({"ramsons.md": IN_LEAF, "course.yml": ""})["plants/ramsons.html"]).text
+    assert "Not yet sure: March to May. What can be seen then does not surely tell it" in text
+    assert "March to May: not yet sure: only leaves: gloss, not to be trusted by itself" in text
+    assert "Nothing settles it in the weeks that are not sure: nobody gathers then." in text
+    assert "leaves not gathered: in no week is it surely told from a plant that harms" in text
+
+
+def test_what_settles_it_is_shown_in_its_place() -> None:
+    settled = IN_LEAF.replace("- danger: poisonous", "- danger: poisonous\n- settled by: flowers")
+    text = seen(pages_of({"ramsons.md": settled, "course.yml": ""})["plants/ramsons.html"]).text
+    assert "Not yet sure: March to May." in text
+    assert "Made sure by: flowers" in text
+    assert "nobody gathers then" not in text
+    assert "leaves March to May: raw" in text
+
+
+def test_the_season_page_tells_its_script_which_days_are_not_sure() -> None:
+    season = seen(pages_of({"ramsons.md": IN_LEAF, "course.yml": ""})["season.html"])
+    doubts = [
+        row.attributes["data-doubt"] for row in season.all("tr") if "data-doubt" in row.attributes
+    ]
+    assert doubts == ["60-151"]
