@@ -115,3 +115,13 @@ def test_a_term_shows_its_meaning_under_the_name_of_the_vocabulary() -> None:
     term = Term("entire", "<smooth>")
     assert term_button(term, "leaves", "margin") == button("&lt;smooth&gt;", "leaves-margin-entire")
     assert isinstance(explained("margin", "leaves", "margin"), Markup)
+
+
+def test_where_nothing_is_explained_terms_are_words_and_lengths_keep_both_systems() -> None:
+    lesson = lesson_of(
+        "## Identification\n### Leaves\n- shape: ovate to elliptic\n- length: 10–20 cm\n"
+    )
+    bare = Writer("metric", explains=False)
+    shape, length = (bare.value(fact) for fact in lesson.facts)
+    assert shape == "ovate to elliptic"
+    assert length == Writer("metric").value(lesson.facts[1])

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.publish.dangers import danger_of
 from sallet.publish.pair_drawings import pair_figures
-from sallet.publish.pair_table import pair_groups
+from sallet.publish.pair_table import key_of, pair_groups
 from sallet.publish.prose import PAGE_END
 from sallet.publish.sheets import PLANTS, doubles_elsewhere, fact_setter, spell_texts
 from sallet.publish.strips import season_strip
@@ -20,7 +20,7 @@ from sallet.study.contrast import tell_apart
 from sallet.study.glossary import glossary
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator, Mapping
+    from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 
     from markupsafe import Markup
 
@@ -29,8 +29,8 @@ if TYPE_CHECKING:
     from sallet.publish.pair_comparing import Comparer
     from sallet.publish.pair_drawings import PairFigure
     from sallet.publish.pair_naming import Naming, Pair
-    from sallet.publish.pair_table import PairGroup, Written
-    from sallet.publish.sheet import Double, Sheet, SpellText
+    from sallet.publish.pair_table import Key, PairGroup, Written
+    from sallet.publish.sheet import Double, FactRow, Sheet, SpellText
     from sallet.season.here import Row
     from sallet.season.telling import Telling
     from sallet.study.contrast import Contrast
@@ -126,7 +126,7 @@ class PairMaker:
             sure=windows_of(sure_days(told)),
             groups=self._groups(pair, found),
             figures=self._figures(pair, drawn),
-            words=self._words(pair),
+            words=self._words(pair, found),
         )
 
     def _page_of(self, lesson: Lesson | None) -> str:
@@ -170,25 +170,45 @@ class PairMaker:
     def _doubles(self) -> dict[str, tuple[Double, ...]]:
         return {}
 
-    def _groups(self, pair: Pair, found: Iterable[Contrast]) -> tuple[PairGroup, ...]:
+    def _groups(self, pair: Pair, found: Sequence[Contrast]) -> tuple[PairGroup, ...]:
+        telling = {key_of(contrast.this) for contrast in found}
         in_place = [fact for naming in pair.own for fact in naming.look.facts]
-        those = [*self._set(in_place, pair.this), *(self._own(pair.other) if pair.other else ())]
+        theirs = self._own(pair.other, telling) if pair.other else ()
+        those = (*self._set(in_place, pair.this, telling), *theirs)
         looks = self.comparer.looks(pair, found)
-        return pair_groups(self._own(pair.this), those, looks, self.vocabulary)
+        return pair_groups(self._own(pair.this, telling), those, looks, self.vocabulary)
 
-    def _own(self, lesson: Lesson) -> tuple[Written, ...]:
-        if lesson.slug not in self._written:
-            self._written[lesson.slug] = tuple(self._set(lesson.facts, lesson))
-        return self._written[lesson.slug]
+    def _own(self, lesson: Lesson, telling: Collection[Key]) -> tuple[Written, ...]:
+        return tuple(self._set(lesson.facts, lesson, telling))
+
+    def _set(
+        self, facts: Iterable[Fact], lesson: Lesson, telling: Collection[Key]
+    ) -> Iterator[Written]:
+        """Yield facts as they are set: only words of what tells the plants apart can be pressed."""
+        for fact in facts:
+            if fact.subject in self.vocabulary.organ_headings:
+                yield fact, self._row(fact, lesson, explains=key_of(fact) in telling)
+
+    def _row(self, fact: Fact, lesson: Lesson, *, explains: bool) -> FactRow:
+        # A fact stands in the tables of many pairs, and is set once.
+        key = id(fact), explains
+        if key not in self._rows:
+            self._rows[key] = self._setter(lesson, explains=explains)(fact)
+        return self._rows[key]
+
+    def _setter(self, lesson: Lesson, *, explains: bool) -> Callable[[Fact], FactRow]:
+        key = lesson.slug, explains
+        if key not in self._setters:
+            self._setters[key] = fact_setter(lesson, self.setting, HERE, explains=explains)
+        return self._setters[key]
 
     @cached_property
-    def _written(self) -> dict[str, tuple[Written, ...]]:
+    def _rows(self) -> dict[tuple[int, bool], FactRow]:
         return {}
 
-    def _set(self, facts: Iterable[Fact], lesson: Lesson) -> Iterator[Written]:
-        organs = self.vocabulary.organ_headings
-        setter = fact_setter(lesson, self.setting, HERE)
-        yield from ((fact, setter(fact)) for fact in facts if fact.subject in organs)
+    @cached_property
+    def _setters(self) -> dict[tuple[str, bool], Callable[[Fact], FactRow]]:
+        return {}
 
     def _figures(self, pair: Pair, drawn: Mapping[str, Sheet]) -> tuple[PairFigure, ...]:
         if pair.own:
@@ -197,11 +217,11 @@ class PairMaker:
         this = self.setting.drawn[pair.this.slug]
         return pair_figures((pair.this.name, this), (pair.name, that), self.vocabulary, "beside")
 
-    def _words(self, pair: Pair) -> tuple[UsedSubject, ...]:
-        """Return the words of both plants' organs; of a plant without a page none is explained."""
-        organs = self.vocabulary.organ_headings
+    def _words(self, pair: Pair, found: Iterable[Contrast]) -> tuple[UsedSubject, ...]:
+        """Return the words of what tells them apart; of a plant without a page none is explained."""
+        telling = {key_of(contrast.this) for contrast in found}
         in_place = (fact for naming in pair.own for fact in naming.look.facts)
         theirs = pair.other.facts if pair.other and self._page_of(pair.other) else ()
-        facts = tuple(f for f in (*pair.this.facts, *in_place, *theirs) if f.subject in organs)
+        facts = tuple(f for f in (*pair.this.facts, *in_place, *theirs) if key_of(f) in telling)
         shown = replace(pair.this, facts=facts, look_alikes=(), edible_parts=())
         return glossary([shown], self.vocabulary)

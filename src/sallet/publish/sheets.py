@@ -144,14 +144,17 @@ def doubles_elsewhere(lesson: Lesson, setting: Setting, plants: str) -> tuple[Do
     return _SheetMaker(lesson, setting, plants).doubles()
 
 
-def fact_setter(lesson: Lesson, setting: Setting, plants: str) -> Callable[[Fact], FactRow]:
+def fact_setter(
+    lesson: Lesson, setting: Setting, plants: str, *, explains: bool = True
+) -> Callable[[Fact], FactRow]:
     """Return what sets the facts of a lesson on a page that is not its own; `plants` as above.
 
-    One that is not taught in the course has no page to lead to: its facts are set in bare words.
+    Unless it `explains`, no word of theirs can be pressed. One that is not taught in the course has
+    no page to lead to: its facts are set in bare words.
     """
     if lesson.slug not in setting.taught:
         return _bare_row
-    return _SheetMaker(lesson, setting, plants).row
+    return _SheetMaker(lesson, setting, plants, explains=explains).row
 
 
 def _bare_row(fact: Fact) -> FactRow:
@@ -174,7 +177,9 @@ def spell_texts(telling: Telling, setting: Setting) -> tuple[SpellText, ...]:
 class _SheetMaker:
     """Holds what every part of one page needs."""
 
-    def __init__(self, lesson: Lesson, setting: Setting, plants: str = "") -> None:
+    def __init__(
+        self, lesson: Lesson, setting: Setting, plants: str = "", *, explains: bool = True
+    ) -> None:
         self.lesson = lesson
         self.bank = setting.bank
         self.taught = setting.taught
@@ -191,7 +196,7 @@ class _SheetMaker:
             here=lesson.slug,
             page=f"{plants}{lesson.slug}{PAGE_END}" if plants else "",
         )
-        self.writer = Writer(setting.units_first)
+        self.writer = Writer(setting.units_first, explains)
 
     def sheet(self, photographs: Sequence[Photograph]) -> Sheet:
         lesson = self.lesson
@@ -226,7 +231,7 @@ class _SheetMaker:
 
     def row(self, fact: Fact, *, with_organ: bool = False) -> FactRow:
         label = escape(fact.label)
-        if fact.known:
+        if fact.known and self.writer.explains:
             label = explained(fact.label, fact.subject, fact.label)
         value = self.writer.value(fact) + self._marks(fact.citations, fact.note)
         organ = fact.part or self.bank.vocabulary.subject(fact.subject).heading

@@ -29,6 +29,8 @@ class Writer:
     """Writes values for the pages of a course."""
 
     units_first: System
+    explains: bool = True
+    """Whether a term can be pressed to see its meaning."""
 
     def value(self, fact: Fact) -> Markup:
         """Return the values of a fact."""
@@ -49,13 +51,16 @@ class Writer:
 
     def _bare(self, item: Item, subject: str, label: str) -> Markup:
         if isinstance(item.value, StateRange):
-            ends = (term_button(end, subject, label) for end in item.value.ends)
+            ends = (self._term(end, subject, label) for end in item.value.ends)
             return Markup(" to ").join(ends)
         if isinstance(item.value, Measure):
             return _both(*both_systems(item.value, self.units_first))
         if isinstance(item.value, Zones):
             return _both(*zone_words(item.value, self.units_first))
         return escape(item.text)
+
+    def _term(self, term: Term, subject: str, label: str) -> Markup:
+        return term_button(term, subject, label) if self.explains else escape(term.words)
 
 
 def _both(own: str, other: str) -> Markup:

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
     from sallet.study.table import Character, Options, Plants, Table
 
-_WIDTH: Final = ((7, 5), (14, 3), (40, 2))
+_WIDTH: Final = ((7, 4), (14, 3))
 """Up to how many plants how many ways of parting a group are followed to their ends."""
 
 
