@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
 from sallet.checks.problem import Problem
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
     from sallet.lesson.bank import Bank
     from sallet.lesson.model import Lesson
     from sallet.season.here import PlantYear
+    from sallet.season.hopkins import Spot
     from sallet.season.telling import Telling
     from sallet.source import Span
 
@@ -27,7 +29,12 @@ _MOST_NAMED: Final = 3
 
 def home_years(lesson: Lesson, bank: Bank) -> Mapping[str, PlantYear]:
     """Return the year of every plant at hand where a lesson was seen, by slug."""
-    here = spot_of(lesson.front.seen_at)
+    return _years_at(spot_of(lesson.front.seen_at), bank)
+
+
+@lru_cache(maxsize=32)
+def _years_at(here: Spot | None, bank: Bank) -> Mapping[str, PlantYear]:
+    # Most lessons of a bank were seen at one place.
     return {other.slug: plant_year(other, here) for other in bank.lessons}
 
 
@@ -67,13 +74,17 @@ def what_is_seen(telling: Telling, bank: Bank) -> str:
     return f"all that can be seen to tell the two apart is {listed(named, 'and')}"
 
 
-def unnamed_doubts(lesson: Lesson, years: Mapping[str, PlantYear], bank: Bank) -> Iterator[Telling]:
-    """Yield the grave plants that no lesson names with this one, and that it is not told from."""
-    if not lesson.is_food:
-        return
+def unnamed_doubts(lesson: Lesson, bank: Bank) -> tuple[Telling, ...]:
+    """Return the grave plants that no lesson names with this one, and that it is not told from."""
+    return _unnamed(lesson.slug, bank) if lesson.is_food else ()
+
+
+@lru_cache(maxsize=1024)
+def _unnamed(slug: str, bank: Bank) -> tuple[Telling, ...]:
+    # Two checks ask: one for what resembles the plant, one for the rest.
+    lesson = next(lesson for lesson in bank.lessons if lesson.slug == slug)
+    years = home_years(lesson, bank)
     named = {id(telling.other) for telling in tellings(lesson, years, bank)}
-    for other in bank.lessons:
-        if other.front.danger in GRAVE and id(other) not in named:
-            telling = telling_of(lesson, other, years, bank)
-            if telling.unsure:
-                yield telling
+    grave = (o for o in bank.lessons if o.front.danger in GRAVE and id(o) not in named)
+    found = (telling_of(lesson, other, years, bank) for other in grave)
+    return tuple(telling for telling in found if telling.unsure)

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from sallet.checks.doubts import home_years, unnamed_doubts
+from sallet.checks.doubts import unnamed_doubts
 from sallet.checks.problem import Problem
 from sallet.findings import Severity
 from sallet.season.words import days_words
@@ -61,7 +61,7 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield one problem of a plant with all that it is not told from, the longest doubt first."""
     found = [
         telling
-        for telling in unnamed_doubts(lesson, home_years(lesson, bank), bank)
+        for telling in unnamed_doubts(lesson, bank)
         if telling.other and not resemble(lesson, telling.other, bank.vocabulary)
     ]
     if found:

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from sallet.checks.doubts import home_years, unnamed_doubts, what_is_seen
+from sallet.checks.doubts import unnamed_doubts, what_is_seen
 from sallet.checks.problem import Problem
 from sallet.findings import Severity
 from sallet.season.words import days_words
@@ -50,7 +50,7 @@ BAD = {"parsley.md": _PARSLEY, "hemlock.md": _HEMLOCK}
 
 def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
     """Yield each grave plant that resembles this one and is named by neither."""
-    for telling in unnamed_doubts(lesson, home_years(lesson, bank), bank):
+    for telling in unnamed_doubts(lesson, bank):
         other = telling.other
         if other and resemble(lesson, other, bank.vocabulary):
             message = (

@@ -24,9 +24,12 @@ class PictureFile:
     height: int
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Bank:
-    """The lessons of a folder with the vocabulary they are written in."""
+    """The lessons of a folder with the vocabulary they are written in.
+
+    A bank is itself and no other, so that what was worked out from one can be kept.
+    """
 
     lessons: tuple[Lesson, ...]
     vocabulary: Vocabulary
