@@ -185,7 +185,11 @@ def test_weeks_that_nothing_settles_are_not_for_gathering() -> None:
 def test_where_all_weeks_are_sure_the_page_says_so() -> None:
     sure = RAMSONS.replace("- flowers: May\n", "- flowers: all year\n")
     text = set_page({"ramsons.md": sure, "lily-of-the-valley.md": LILY}).text
-    assert "✓ In all of these weeks two things that tell them apart can be seen." in text
+    assert (
+        "✓ In all of these weeks two things that tell them apart can be seen "
+        "on the very plant that is picked." in text
+    )
+    assert "A leaf is not sure by the flower of its neighbour." in text
     assert "Not yet sure" not in text
 
 
