@@ -2,8 +2,8 @@
 
 A feature counts only while it can be seen. In every week in which a part is gathered, two features
 of different kinds must be visible on the very plant that is picked, recorded here and of the
-look-alike with values that cannot be met on both, and one of them must be reliable: `sallet explain`
-says of each label how far it may be trusted. Size, colour and smell are weak, and nobody tastes to
+look-alike with values that cannot be met on both, and one of them must be reliable, that is `firm`:
+`sallet explain` says of each label how far it may be trusted. Size, colour and smell are weak, and nobody tastes to
 find out what a plant is. Hairs on the stem and hairs on the leaf are one kind. A look-alike counts
 as about whenever its lesson does not say that nothing of it can be seen.
 
