@@ -15,16 +15,14 @@ from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.season.here import plant_year
 from sallet.season.hopkins import spot_of
 from sallet.season.looking import (
-    days_seen_words,
     features_named,
-    in_a_row,
     months_words,
     spell_words,
     spells,
     sure_days,
-    when_words,
 )
 from sallet.season.telling import tellings, week_of
+from sallet.season.words import days_words, in_a_row, when_words
 from sallet.study.contrast import tell_apart
 
 if TYPE_CHECKING:
@@ -189,8 +187,8 @@ def test_days_are_said_as_about_where_they_are_estimates() -> None:
     assert when_words(Window(day_of_year(3, 1), day_of_year(4, 22)), about=True) == (
         "about early March to late April"
     )
-    assert days_seen_words(frozenset({1, 2, 40})) == "1–2 January and 9 February"
-    assert days_seen_words(frozenset()) == ""
+    assert days_words(frozenset({1, 2, 40})) == "1–2 January and 9 February"
+    assert days_words(frozenset()) == ""
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from helpers.workshop import lesson_of
 from sallet.lesson.vocabulary_file import load_vocabulary
-from sallet.study.contrast import Contrast, are_apart, contrasts, tell_apart
+from sallet.study.contrast import Contrast, contrasts, places_apart, tell_apart
 
 if TYPE_CHECKING:
     from sallet.lesson.model import Fact
@@ -215,7 +215,7 @@ def test_values_of_a_label_are_apart_from_either_side() -> None:
     this, that, both = (
         facts(f"arrangement: {w}") for w in ("alternate", "opposite", "alternate or opposite")
     )
-    assert [are_apart(*pair, label) for pair in ((this, that), (that, this), (this, both))] == [
+    assert [bool(places_apart(*pair, label)) for pair in ((this, that), (that, this), (this, both))] == [
         True, True, False,
     ]  # fmt: skip
 

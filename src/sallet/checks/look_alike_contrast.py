@@ -19,7 +19,7 @@ from sallet.checks.problem import Problem
 from sallet.checks.words import listed
 from sallet.findings import Severity
 from sallet.lesson.model import GRAVE
-from sallet.study.contrast import FEWEST_KINDS, contrasts
+from sallet.study.contrast import FEWEST_KINDS, contrasts, one_of_each_kind
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -78,8 +78,8 @@ def _problem(
     lesson: Lesson, look: LookAlike, poison: str, food: str, bank: Bank
 ) -> Iterator[Problem]:
     theirs = bank.facts_of(look)
-    tests = [c for c in contrasts(lesson.facts, theirs, bank.vocabulary) if c.is_test]
-    found = list({contrast.kind: contrast for contrast in reversed(tests)}.values())
+    recorded = contrasts(lesson.facts, theirs, bank.vocabulary)
+    found = one_of_each_kind(contrast for contrast in recorded if contrast.is_test)
     if len(found) < FEWEST_KINDS:
         told = (
             f"only `{found[0].label.name}` of the {found[0].this.subject}" if found else "nothing"

@@ -37,7 +37,7 @@ def check(lesson: Lesson, bank: Bank) -> Iterator[Problem]:
         other = bank.lesson_of(look)
         if other is None or other is lesson:
             continue
-        if all(bank.lesson_of(back) is not lesson for back in other.look_alikes):
+        if bank.naming(other, lesson) is None:
             message = f"the lesson of `{look.name.value}` does not name `{lesson.name}` in return"
             hint = f"write `### {lesson.name}` under Look-alikes in `{other.source.path}`"
             yield Problem(look.name.span, message, hint)

@@ -53,6 +53,11 @@ class Bank:
         by_heading = self.find(look_alike.name.value)
         return by_heading or self.find(binomial(look_alike.scientific_name))
 
+    def naming(self, lesson: Lesson, other: Lesson) -> int | None:
+        """Return where among its look-alikes, from 0, a lesson names another; None if it does not."""
+        named = (self.lesson_of(look) for look in lesson.look_alikes)
+        return next((number for number, one in enumerate(named) if one is other), None)
+
     def facts_of(self, look_alike: LookAlike) -> tuple[Fact, ...]:
         """Return what is recorded of a look-alike, in place and in its own lesson."""
         lesson = self.lesson_of(look_alike)

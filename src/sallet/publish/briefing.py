@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
 from sallet.publish.sheets import cautions_elsewhere
+from sallet.study.contrast import one_of_each_kind
 from sallet.study.features import feature_of, feature_words
 
 if TYPE_CHECKING:
@@ -92,8 +93,7 @@ def _warned(sheets: Iterable[Sheet], day: int, setting: Setting) -> Iterator[War
 
 def _look_at(telling: Telling, day: int, setting: Setting) -> Iterator[str]:
     # One of a kind: what tells of the same thing says nothing more to a group that stands waiting.
-    of_a_kind = {contrast.kind: contrast for contrast in reversed(telling.on(day))}
-    for contrast in [c for c in telling.on(day) if of_a_kind[c.kind] is c][:MOST_LOOKED_AT]:
+    for contrast in one_of_each_kind(telling.on(day))[:MOST_LOOKED_AT]:
         yield feature_words(feature_of(contrast, setting.bank.vocabulary), telling.name)
 
 

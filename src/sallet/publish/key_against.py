@@ -50,19 +50,13 @@ def _look_alikes(lesson: Lesson, setting: Setting) -> Iterator[Against]:
         if danger in _FEARED:
             yield Against(look.name.value, danger, _told_apart(lesson, number, setting))
     for other in setting.bank.lessons:
-        naming = _naming(other, lesson, setting)
+        naming = setting.bank.naming(other, lesson)
         if naming is not None and other.slug not in named and danger_of(other) in _FEARED:
             yield Against(other.name, danger_of(other), _told_apart(other, naming, setting))
 
 
 def _untold(other: Lesson | None) -> str:
     return danger_of(other) if other else "unknown"
-
-
-def _naming(other: Lesson, lesson: Lesson, setting: Setting) -> int | None:
-    """Return where among its look-alikes another lesson names this plant; None where it does not."""
-    named = (setting.bank.lesson_of(look) for look in other.look_alikes)
-    return next((number for number, one in enumerate(named) if one is lesson), None)
 
 
 def _told_apart(lesson: Lesson, number: int, setting: Setting) -> str:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final, Literal
 
-from sallet.season.looking import days_seen_words
 from sallet.season.move import windows_of
+from sallet.season.words import days_words
 from sallet.study.features import organ_words
 
 if TYPE_CHECKING:
@@ -188,5 +188,5 @@ def _seen(look: Look, fact: Fact) -> str:
 
 def _when(days: Days, fact: Fact, *, about: bool) -> str:
     if days:
-        return days_seen_words(days, about=about)
+        return days_words(days, about=about)
     return "only when dug up" if fact.subject == _UNDERGROUND else "at no time that is told"

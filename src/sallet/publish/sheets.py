@@ -37,9 +37,9 @@ from sallet.publish.sheet import (
 )
 from sallet.publish.strips import season_strip, strip_name
 from sallet.publish.values import Writer, explained
-from sallet.season.looking import spell_words, spells, when_words
+from sallet.season.looking import spell_words, spells
 from sallet.season.reasons import rule_words, year_words
-from sallet.season.words import days_words, row_words, seen_words
+from sallet.season.words import days_words, row_words, seen_words, when_words
 from sallet.study.glossary import glossary
 
 if TYPE_CHECKING:

@@ -29,7 +29,7 @@ def days_of_month(month: int) -> Days:
 
 def met_in(years: Sequence[PlantYear], days: Days) -> tuple[PlantYear, ...]:
     """Return the plants of which something can be seen on any of some days, or may be."""
-    return tuple(year for year in years if any(year.may_be_seen(day) for day in days))
+    return tuple(year for year in years if year.days_about & days)
 
 
 def key_table(
@@ -55,7 +55,7 @@ class _Look:
 
     def __init__(self, year: PlantYear, vocabulary: Vocabulary, days: Days) -> None:
         self.visible = Visible(year, vocabulary, with_unsure=True)
-        self.met = frozenset(day for day in days if year.may_be_seen(day))
+        self.met = year.days_about & days
         self.shares: dict[tuple[str, str, Where], float] = {}
 
     def share(self, organ: str, part: str, where: Where) -> float:

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Final
 from sallet.lesson.values.times import MONTHS, YEAR, month_and_day
 from sallet.season.move import windows_of
 from sallet.season.telling import week_of
-from sallet.season.words import about_words, window_words
-from sallet.study.contrast import FEWEST_KINDS
+from sallet.season.words import in_a_row
+from sallet.study.contrast import FEWEST_KINDS, reliable_first
 from sallet.study.features import organ_words
 
 if TYPE_CHECKING:
@@ -70,21 +70,10 @@ def _on(telling: Telling, days: Iterable[int]) -> Seen:
 
 
 def _contrasts(telling: Telling, seen: Seen) -> tuple[Contrast, ...]:
-    found = (telling.signs[at].contrast for at in seen)
-    return tuple(sorted(found, key=lambda contrast: not contrast.is_reliable))
+    return reliable_first(telling.signs[at].contrast for at in seen)
 
 
 # ---- in words -----------------------------------------------------------------------------
-
-
-def when_words(window: Window, *, about: bool = False) -> str:
-    """Return when a spell is: `March to 22 April`, or about so where the days are estimates."""
-    return about_words(window) if about else window_words(window)
-
-
-def days_seen_words(days: Days, *, about: bool = False) -> str:
-    """Return when something can be looked at: `23 April to 4 June`; nothing for no day."""
-    return in_a_row([when_words(window, about=about) for window in windows_of(days)])
 
 
 def spell_words(spell: Spell, vocabulary: Vocabulary) -> str:
@@ -131,15 +120,7 @@ def sure_days(telling: Telling) -> Days:
 
     Of the time of gathering only the weeks that are sure as a whole are among them.
     """
-    verdicts: dict[Seen, bool] = {}
-    sure: set[int] = set()
-    for day in range(1, YEAR + 1):
-        seen = _on(telling, [day])
-        if seen not in verdicts:
-            verdicts[seen] = telling.is_sure(day)
-        if verdicts[seen]:
-            sure.add(day)
-    return frozenset(sure) - telling.unsure
+    return telling.sure_among(range(1, YEAR + 1)) - telling.unsure
 
 
 def months_words(days: Days) -> str:
@@ -161,8 +142,3 @@ def _months(run: Sequence[int]) -> Sequence[str]:
     if len(names) == len(MONTHS):
         return ["all year"]
     return names if len(names) < LEAST_RUN else [f"{names[0]} to {names[-1]}"]
-
-
-def in_a_row(words: Sequence[str]) -> str:
-    """Return words as a list inside a sentence: `March, May and July`."""
-    return " and ".join(filter(None, [", ".join(words[:-1]), *words[-1:]]))

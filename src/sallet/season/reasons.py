@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
+from sallet.season.words import in_a_row
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Sequence
 
@@ -176,8 +178,7 @@ def taken_for_words(lessons: Sequence[Lesson]) -> str:
 
 def names_of(lessons: Sequence[Lesson]) -> str:
     """Return some plants as `Elder, Hazel and Yew`."""
-    names = [lesson.name for lesson in lessons]
-    return " and ".join(part for part in (", ".join(names[:-1]), names[-1]) if part)
+    return in_a_row([lesson.name for lesson in lessons])
 
 
 def _sentences(parts: list[str] | tuple[str, ...]) -> str:

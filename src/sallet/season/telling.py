@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.lesson.model import GRAVE
 from sallet.season.teachable import days_of
 from sallet.season.visible import Visible
-from sallet.study.contrast import contrasts, tell_apart
+from sallet.study.contrast import contrasts, reliable_first, tell_apart
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
@@ -63,11 +63,18 @@ class Telling:
     def on(self, day: int) -> tuple[Contrast, ...]:
         """Return what can be looked at on a day, what is reliable first."""
         seen = [sign.contrast for sign in self.signs if day in sign.days]
-        return tuple(sorted(seen, key=lambda contrast: not contrast.is_reliable))
+        return reliable_first(seen)
 
     def is_sure(self, day: int) -> bool:
         """Return whether what can be seen on a day suffices to tell the plants apart."""
         return tell_apart(self.on(day))
+
+    def sure_among(self, days: Iterable[int]) -> Days:
+        """Return those of some days on which what can be seen suffices."""
+        # Few sets of signs are seen in a year: each is weighed once.
+        seen = {day: tuple(day in sign.days for sign in self.signs) for day in days}
+        sure = {which: self._suffices(which) for which in set(seen.values())}
+        return frozenset(day for day, which in seen.items() if sure[which])
 
     def _suffices(self, which: tuple[bool, ...]) -> bool:
         return tell_apart(sign.contrast for sign in compress(self.signs, which))
@@ -75,10 +82,7 @@ class Telling:
     @cached_property
     def unsure(self) -> Days:
         """Return the days for gathering in weeks on any day of which it is not sure."""
-        # Few sets of signs are seen in a year: each is weighed once.
-        seen = {day: tuple(day in sign.days for sign in self.signs) for day in self.gathered}
-        sure = {which: self._suffices(which) for which in set(seen.values())}
-        failing = {week_of(day) for day, which in seen.items() if not sure[which]}
+        failing = {week_of(day) for day in self.gathered - self.sure_among(self.gathered)}
         return frozenset(day for day in self.gathered if week_of(day) in failing)
 
     @property
@@ -110,15 +114,11 @@ def _told(lesson: Lesson, years: Mapping[str, PlantYear], bank: Bank) -> Iterato
         if danger in GRAVE:
             yield _telling(lesson, look, danger, years, bank)
     for other in bank.lessons:
-        back = _naming(other, lesson, bank)
-        if back and other.slug not in named and other.front.danger in GRAVE:
+        back = bank.naming(other, lesson)
+        if back is not None and other.slug not in named and other.front.danger in GRAVE:
+            settled_by = other.look_alikes[back].settled_by
             telling = telling_of(lesson, other, years, bank)
-            yield replace(telling, settled_by=back.settled_by, named_by=other)
-
-
-def _naming(other: Lesson, lesson: Lesson, bank: Bank) -> LookAlike | None:
-    """Return the look-alike by which another lesson names this plant."""
-    return next((look for look in other.look_alikes if bank.lesson_of(look) is lesson), None)
+            yield replace(telling, settled_by=settled_by, named_by=other)
 
 
 def _telling(

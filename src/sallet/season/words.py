@@ -9,7 +9,7 @@ from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR, month_and_day
 from sallet.season.move import windows_of
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Sequence
 
     from sallet.lesson.value import Item
     from sallet.season.here import Row, Stretch
@@ -79,10 +79,19 @@ def day_words(day: int) -> str:
     return f"{on} {MONTHS[month - 1]}"
 
 
-def days_words(days: Iterable[int]) -> str:
-    """Return days of the year (1–365) as runs: `March to 22 April and 4 to 30 June`."""
-    runs = [window_words(window) for window in windows_of(days)]
-    return " and ".join(filter(None, [", ".join(runs[:-1]), *runs[-1:]]))
+def when_words(window: Window, *, about: bool = False) -> str:
+    """Return a window: `March to 22 April`, or about so where its days are estimates."""
+    return about_words(window) if about else window_words(window)
+
+
+def days_words(days: Iterable[int], *, about: bool = False) -> str:
+    """Return days of the year (1–365) as runs: `March to 22 April and 4–30 June`; nothing for none."""
+    return in_a_row([when_words(window, about=about) for window in windows_of(days)])
+
+
+def in_a_row(words: Sequence[str]) -> str:
+    """Return words as a list inside a sentence: `March, May and July`."""
+    return " and ".join(filter(None, [", ".join(words[:-1]), *words[-1:]]))
 
 
 def doubt_words(telling: Telling, days: Iterable[int]) -> str:
@@ -136,4 +145,4 @@ def _when(stretch: Stretch, *, about: bool) -> str:
         return stretch.item.text
     if stretch.observed:
         return f"{day_words(stretch.here.first)} to {ABOUT} {third_of_month(stretch.here.last)}"
-    return about_words(stretch.here) if about else window_words(stretch.here)
+    return when_words(stretch.here, about=about)

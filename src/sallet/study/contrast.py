@@ -98,9 +98,17 @@ def tell_apart(found: Iterable[Contrast]) -> bool:
     return len(kinds) >= FEWEST_KINDS and any(contrast.is_reliable for contrast in tests)
 
 
-def are_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> bool:
-    """Return whether the values recorded for one label of two plants exclude each other."""
-    return bool(places_apart(these, those, label))
+def reliable_first(found: Iterable[Contrast]) -> tuple[Contrast, ...]:
+    """Return contrasts with those before the others that may be trusted by themselves."""
+    return tuple(sorted(found, key=lambda contrast: not contrast.is_reliable))
+
+
+def one_of_each_kind(found: Iterable[Contrast]) -> tuple[Contrast, ...]:
+    """Return the first contrast of each kind: the others tell of the same thing again."""
+    first: dict[str, Contrast] = {}
+    for contrast in found:
+        first.setdefault(contrast.kind, contrast)
+    return tuple(first.values())
 
 
 def places_apart(these: Sequence[Fact], those: Sequence[Fact], label: Label) -> tuple[Where, ...]:

@@ -6,7 +6,7 @@ that halves them: Osborne 1963, New Phytologist 62; Payne and Preece 1980, Journ
 Statistical Society A 143: 253). The most promising are followed to their ends, and the best is kept.
 
 A plant goes down every lead that it allows, so one that varies, or of which nothing is recorded, is
-reached by both. What no character parts stays together and ends as a group.
+reached by both. What no character parts, or only in a key too long to print, ends as a group.
 """
 
 from __future__ import annotations
@@ -53,7 +53,7 @@ _ALL_WAYS: Final = 8
 
 @dataclass(frozen=True)
 class End:
-    """Where a lead ends: one plant, or several that no character parts."""
+    """Where a lead ends: one plant, or several that the key does not part."""
 
     plants: Plants
 

@@ -91,13 +91,13 @@ def _all_asked(told: Sequence[Characters], vocabulary: Vocabulary) -> Iterator[A
         for key, facts in plant.items():
             for where in told_by_place(facts):
                 places.setdefault(key, {frozenset(): None})[where] = None
+    by_label: dict[tuple[str, str], list[Key]] = {}
+    for key in sorted(places):
+        by_label.setdefault((key[0], key[2]), []).append(key)
     for organ in vocabulary.organs:
-        for label in organ.labels:
-            for key in sorted(
-                key for key in places if key[0] == organ.name and key[2] == label.name
-            ):
-                if _can_be_asked(label):
-                    yield from (Asked(*key[:2], label, w) for w in _known(places[key], vocabulary))
+        for label in filter(_can_be_asked, organ.labels):
+            for key in by_label.get((organ.name, label.name), ()):
+                yield from (Asked(*key[:2], label, w) for w in _known(places[key], vocabulary))
 
 
 def _can_be_asked(label: Label) -> bool:
