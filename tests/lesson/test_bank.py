@@ -116,3 +116,13 @@ def test_a_binomial_is_genus_and_epithet(name: str, short: str) -> None:
 def test_pictures_lie_at_hand_by_name() -> None:
     bank = bank_of({"ramsons.md": RAMSONS, "pictures/leaf.jpg": "1200x800"})
     assert bank.pictures == {"leaf.jpg": PictureFile("pictures/leaf.jpg", 1200, 800)}
+
+
+def test_a_lesson_says_where_it_names_another() -> None:
+    """By its own name for it, or by the scientific one."""
+    bank = bank_of({"ramsons.md": RAMSONS, "lily.md": LILY, "arum.md": ARUM})
+    by_name = {lesson.name: lesson for lesson in bank.lessons}
+    ramsons, lily = by_name["Ramsons"], by_name["Lily of the valley"]
+    assert bank.naming(ramsons, lily) == 0
+    assert bank.naming(ramsons, by_name["Lords-and-ladies"]) == 1
+    assert bank.naming(lily, ramsons) is None

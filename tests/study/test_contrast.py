@@ -11,7 +11,14 @@ from hypothesis import strategies as st
 
 from helpers.workshop import lesson_of
 from sallet.lesson.vocabulary_file import load_vocabulary
-from sallet.study.contrast import Contrast, contrasts, places_apart, tell_apart
+from sallet.study.contrast import (
+    Contrast,
+    contrasts,
+    one_of_each_kind,
+    places_apart,
+    reliable_first,
+    tell_apart,
+)
 
 if TYPE_CHECKING:
     from sallet.lesson.model import Fact
@@ -355,3 +362,15 @@ def test_knowing_more_of_what_is_possible_never_adds_a_contrast(
     before = {c.label for c in contrasts(this, that, VOCABULARY)}
     after = {c.label for c in contrasts(this, (*that, *more), VOCABULARY)}
     assert after <= before
+
+
+def test_what_is_reliable_comes_first_and_one_of_each_kind_is_the_first_of_it() -> None:
+    this = facts("surface: downy\n- length: 10 cm\n- width: 5 cm\n- attachment: stalked")
+    that = facts("surface: hairless\n- length: 30 cm\n- width: 9 cm\n- attachment: stalkless")
+    found = contrasts(this, that, VOCABULARY)
+    names = [contrast.label.name for contrast in found]
+    assert names == ["surface", "length", "width", "attachment"]
+    ordered = [contrast.label.name for contrast in reliable_first(found)]
+    assert ordered == ["attachment", "surface", "length", "width"]
+    kinds = [contrast.label.name for contrast in one_of_each_kind(found)]
+    assert kinds == ["surface", "length", "attachment"]

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 import pytest
 
+from helpers.browsers import axe_finds
 from helpers.courses import site_of
 from helpers.keys import DEADLY, FOOD, HEDGE, POISONOUS, lesson
 from sallet.folder import read_path
@@ -400,14 +401,6 @@ def test_the_number_left_is_told_politely_and_the_list_is_not(hedge: Page) -> No
     assert hedge.get_by_role("status").inner_text() == "5 of 5 still possible; 2 may harm."
 
 
-def axe_finds(page: Page, axe: str) -> list[tuple[str, list[str]]]:
-    """Return the rules of axe that a page breaks, with the first places."""
-    page.evaluate(axe)
-    tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
-    result = page.evaluate("tags => axe.run({runOnly: tags})", tags)
-    return [(v["id"], [n["html"][:160] for n in v["nodes"][:3]]) for v in result["violations"]]
-
-
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_axe_finds_nothing_on_a_page_with_ticks(
     courses: dict[str, Built], chromium: Browser, axe: str, scheme: Any
@@ -420,17 +413,6 @@ def test_axe_finds_nothing_on_a_page_with_ticks(
         box.click()
     page.locator(".meanings").first.click()
     assert page.locator("#out > li").count() > 0
-    assert axe_finds(page, axe) == []
-    page.context.close()
-
-
-@pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_axe_finds_nothing_on_a_numbered_key(
-    demo: Path, chromium: Browser, axe: str, scheme: Any
-) -> None:
-    """Source: as above."""
-    page = chromium.new_context(color_scheme=scheme).new_page()
-    page.goto((demo / "keys" / "april.html").as_uri())
     assert axe_finds(page, axe) == []
     page.context.close()
 

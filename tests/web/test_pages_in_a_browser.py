@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from helpers.browsers import axe_finds
 from sallet.folder import read_path
 from sallet.lesson.vocabulary_file import load_vocabulary
 
@@ -60,10 +61,7 @@ def test_every_page_passes_the_nu_html_checker(demo: Path, html_checker: list[st
 def test_axe_finds_nothing(demo: Path, chromium: Browser, axe: str, path: str, scheme: Any) -> None:
     """Source: axe-core's rules for WCAG 2.2 A and AA and its best practices."""
     page = _open(chromium, demo, path, color_scheme=scheme)
-    page.evaluate(axe)
-    tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
-    result = page.evaluate("tags => axe.run({runOnly: tags})", tags)
-    found = [(v["id"], [n["html"][:160] for n in v["nodes"][:3]]) for v in result["violations"]]
+    found = axe_finds(page, axe)
     page.context.close()
     assert found == []
 

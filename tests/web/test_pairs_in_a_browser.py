@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 import pytest
 
+from helpers.browsers import axe_finds
 from helpers.courses import site_of
 from helpers.pairs import FILES
 from sallet.folder import read_path
@@ -207,10 +208,7 @@ def test_axe_finds_nothing_on_a_small_telephone(
     """Source: axe-core's rules for WCAG 2.2 A and AA and its best practices."""
     how = {"width": 360, "height": 740}
     page = opened(chromium, demo, path, color_scheme=scheme, viewport=how)
-    page.evaluate(axe)
-    tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
-    result = page.evaluate("tags => axe.run({runOnly: tags})", tags)
-    found = [(v["id"], [n["html"][:160] for n in v["nodes"][:3]]) for v in result["violations"]]
+    found = axe_finds(page, axe)
     page.context.close()
     assert found == []
 
