@@ -1,7 +1,7 @@
 """A bullet inside a bullet, where only a shorter wording for the card may stand.
 
-`- on the card: …` is the one bullet that may stand inside a fact, a caution or a part to
-remove. Any other is shown with the note, in smaller type, and no check reads it.
+`- on the card: …` is the one bullet that may stand inside a fact, a caution, an edible
+part or a part to remove. Any other is shown with the note, in smaller type, and no check reads it.
 """
 
 from __future__ import annotations

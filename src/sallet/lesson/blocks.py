@@ -10,7 +10,7 @@ from sallet.lesson.model import NO_PROSE, Citation, Prose
 from sallet.source import Span, Text
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Collection, Iterable, Iterator
 
 _LABEL: Final = re.compile(
     r"""^(?P<open>\*\*|__)?                      # a bold label is a key feature
@@ -58,9 +58,14 @@ class Part:
     """The numbered lists among them, as text."""
     bullets: tuple[Bullet, ...]
     numbered: tuple[Bullet, ...]
-    rest: Prose
-    """All text below the heading and its inner headings."""
+    blocks: tuple[Prose, ...]
+    """All blocks below the heading, inner headings and what stands below them too."""
     inner: tuple[Part, ...]
+
+    @property
+    def rest(self) -> Prose:
+        """Return all text below the heading and its inner headings."""
+        return self.rest_without(())
 
     @property
     def span(self) -> Span:
@@ -76,6 +81,19 @@ class Part:
     def listed(self) -> tuple[Bullet, ...]:
         """Return bullets and numbered items in their order: a writer may number her facts."""
         return tuple(sorted((*self.bullets, *self.numbered), key=lambda item: item.span))
+
+    def rest_without(self, left_out: Collection[Bullet]) -> Prose:
+        """Return all text below the heading but some of the bullets before an inner heading."""
+        kept = [self._without(block, left_out) for block in self.blocks]
+        return joined(kept, self.heading.span.end)
+
+    def _without(self, block: Prose, left_out: Collection[Bullet]) -> Prose:
+        run = block.span
+        inside = [b for b in self.bullets if run.start <= b.span.start < run.end]
+        kept = [bullet for bullet in inside if bullet not in left_out]
+        if kept == inside:
+            return block
+        return Prose("\n".join(bullet.written for bullet in kept), run)
 
     def every_text(self, *, steps: bool) -> Iterator[Prose]:
         """Yield all text that is no bullet; an inner heading where it has such text below."""

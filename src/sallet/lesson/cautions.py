@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING, Final, get_args
 
 from sallet.lesson.blocks import joined
 from sallet.lesson.citations import without_citations
-from sallet.lesson.facts import ON_THE_CARD, card_wording, whole_note, whole_text
 from sallet.lesson.identification import read_organs
 from sallet.lesson.model import (
     NO_PROSE,
@@ -17,6 +16,7 @@ from sallet.lesson.model import (
     LookAlike,
     Prose,
 )
+from sallet.lesson.wording import ON_THE_CARD, card_text, card_wording, whole_note, whole_text
 from sallet.source import Text
 
 if TYPE_CHECKING:
@@ -57,13 +57,15 @@ def _caution(bullet: Bullet, vocabulary: Vocabulary, faults: list[Fault]) -> Cau
     if not bullet.value.value.strip() and not note:
         at = bullet.label or bullet.line
         faults.append(Fault("empty-value", at.span, at.value))
+    on_card = card_wording(bullet, faults)
     return Caution(
         kind=label.name if label else "",
         text=bullet.value if label else _whole(bullet),
         note=note,
-        on_card=card_wording(bullet, faults),
+        on_card=on_card.value,
         citations=bullet.citations,
         span=bullet.span,
+        card_span=on_card.span,
     )
 
 
@@ -93,16 +95,18 @@ def read_look_alikes(
         more = [Prose(bullet.written, bullet.span) for bullet in others]
         more += [text for organ in part.inner for text in organ.every_text(steps=False)]
         facts = tuple(read_organs(part.inner, vocabulary, faults))
+        on_card = card_text(part.bullets, faults)
         yield LookAlike(
             name=part.heading,
             prose=joined([*part.texts, *part.steps, *more], part.heading.span.end),
             scientific_name=_told(told, "scientific name"),
             danger=_danger(told.get("danger"), faults),
             settled_by=_told(told, "settled by"),
-            on_card=_told(told, ON_THE_CARD),
+            on_card=on_card.value,
             facts=facts,
             citations=tuple(c for b in part.bullets for c in b.citations),
             span=part.span,
+            card_span=on_card.span,
         )
 
 

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 import re
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING
 
-from sallet.lesson.blocks import joined
-from sallet.lesson.model import Fact, Fault, Prose
+from sallet.lesson.model import Fact, Fault
 from sallet.lesson.value import Item, Words
 from sallet.lesson.values.counts import read_counts
 from sallet.lesson.values.measures import read_measures
 from sallet.lesson.values.states import read_states
 from sallet.lesson.values.times import read_times
 from sallet.lesson.values.zones import read_zones
+from sallet.lesson.wording import card_wording, whole_note
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
@@ -20,9 +20,6 @@ if TYPE_CHECKING:
     from sallet.lesson.blocks import Bullet
     from sallet.lesson.vocabulary import Label, Subject, Vocabulary
     from sallet.source import Text
-
-ON_THE_CARD: Final = "on the card"
-"""The label of a nested bullet that holds a shorter wording for the field card."""
 
 
 def read_facts(
@@ -53,6 +50,7 @@ def read_fact(
     if not bullet.value.value.strip():
         wrong.append(Fault("empty-value", bullet.label.span, bullet.label.value))
     faults.extend(wrong)
+    on_card = card_wording(bullet, faults)
     return Fact(
         subject=subject.name,
         part=part,
@@ -62,11 +60,12 @@ def read_fact(
         items=items,
         text=_as_written(bullet.value),
         note=whole_note(bullet),
-        on_card=card_wording(bullet, faults),
+        on_card=on_card.value,
         citations=bullet.citations,
         span=bullet.span,
         label_span=bullet.label.span,
         value_span=bullet.value.span,
+        card_span=on_card.span,
     )
 
 
@@ -104,27 +103,3 @@ def without_label(bullet: Bullet, expected: str) -> Fault:
 def empty_bullet(bullet: Bullet) -> Fault:
     """Return the fault of a bullet with nothing on its first line."""
     return Fault("empty-value", bullet.span, "")
-
-
-def card_wording(bullet: Bullet, faults: list[Fault]) -> str:
-    """Return the nested bullet `on the card`; other nested bullets are faults."""
-    found = ""
-    for inner in bullet.inner:
-        if inner.is_labelled({ON_THE_CARD}):
-            found = whole_text(inner)
-        else:
-            at = inner.label or inner.line
-            faults.append(Fault("nested-bullet", at.span, at.value, (ON_THE_CARD,)))
-    return found
-
-
-def whole_note(bullet: Bullet) -> Prose:
-    """Return a bullet's note with all that stands inside the bullet and is no card wording."""
-    others = [inner for inner in bullet.inner if not inner.is_labelled({ON_THE_CARD})]
-    kept = [Prose(inner.written, inner.span) for inner in others]
-    return joined([bullet.note, bullet.quote, *kept])
-
-
-def whole_text(bullet: Bullet) -> str:
-    """Return a bullet's value and note as one run of words."""
-    return " ".join(f"{bullet.value.value} {whole_note(bullet).text}".split())

@@ -5,18 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.lesson.blocks import joined
-from sallet.lesson.facts import (
-    ON_THE_CARD,
-    card_wording,
-    empty_bullet,
-    read_facts,
-    whole_note,
-    whole_text,
-    without_label,
-)
+from sallet.lesson.facts import empty_bullet, read_facts, without_label
 from sallet.lesson.model import EdiblePart, Fault, Removal, Timing
 from sallet.lesson.values.states import read_states
 from sallet.lesson.values.times import read_times
+from sallet.lesson.wording import card_text, card_wording, is_for_the_card, whole_note
 from sallet.source import Span, Text
 
 if TYPE_CHECKING:
@@ -83,13 +76,14 @@ def read_edible_parts(
         timing = _timing(bullet, when, note, vocabulary, faults)
         if timing is None:
             continue
-        on_card = [inner for inner in bullet.inner if inner.is_labelled({ON_THE_CARD})]
-        told = [inner for inner in bullet.inner if inner not in on_card]
+        on_card = card_text(bullet.inner, faults)
+        told = [inner for inner in bullet.inner if not is_for_the_card(inner)]
         yield EdiblePart(
             timing=timing,
             ways=_ways(how, subject, vocabulary, faults),
             facts=tuple(read_facts(told, subject, timing.part, vocabulary, faults)),
-            on_card=whole_text(on_card[-1]) if on_card else "",
+            on_card=on_card.value,
+            card_span=on_card.span,
         )
 
 
@@ -123,11 +117,13 @@ def read_removals(bullets: Iterable[Bullet], faults: list[Fault]) -> Iterator[Re
     for bullet in bullets:
         if not bullet.line:
             faults.append(empty_bullet(bullet))
+        on_card = card_wording(bullet, faults)
         yield Removal(
             name=bullet.label or bullet.value,
             reason=bullet.value if bullet.label else Text("", Span(*[bullet.value.span.end] * 2)),
             note=whole_note(bullet),
-            on_card=card_wording(bullet, faults),
+            on_card=on_card.value,
             citations=bullet.citations,
             span=bullet.span,
+            card_span=on_card.span,
         )

@@ -87,6 +87,8 @@ class Fact:
     span: Span
     label_span: Span
     value_span: Span
+    card_span: Span = NOWHERE
+    """Where the wording for the card stands, if there is one."""
 
     @property
     def states(self) -> frozenset[str]:
@@ -136,6 +138,8 @@ class EdiblePart:
     """How it is eaten: states of the label `preparation`."""
     facts: tuple[Fact, ...]
     on_card: str
+    card_span: Span = NOWHERE
+    """Where the wording for the card stands, if there is one."""
 
 
 @dataclass(frozen=True)
@@ -148,6 +152,8 @@ class Removal:
     on_card: str
     citations: tuple[Citation, ...]
     span: Span
+    card_span: Span = NOWHERE
+    """Where the wording for the card stands, if there is one."""
 
 
 @dataclass(frozen=True)
@@ -160,6 +166,8 @@ class Caution:
     on_card: str
     citations: tuple[Citation, ...]
     span: Span
+    card_span: Span = NOWHERE
+    """Where the wording for the card stands, if there is one."""
 
 
 # ---- the parts of a lesson ----------------------------------------------------------------
@@ -178,6 +186,8 @@ class LookAlike:
     facts: tuple[Fact, ...]
     citations: tuple[Citation, ...]
     span: Span
+    card_span: Span = NOWHERE
+    """Where the wording for the card stands, if there is one."""
 
 
 @dataclass(frozen=True)
@@ -250,7 +260,10 @@ class Link:
 
 @dataclass(frozen=True)
 class Section:
-    """A `##` of the lesson, known or not; `prose` is all of its text, sub-headings included."""
+    """A `##` of the lesson, known or not; `prose` is all of its text, sub-headings included.
+
+    The wording for the field card is no part of `lead` or `prose`.
+    """
 
     name: str
     """The section's name in the format, or an empty string for one of the writer's own."""
@@ -259,6 +272,10 @@ class Section:
     """The text before the first bullet list or sub-heading."""
     prose: Prose
     citations: tuple[Citation, ...]
+    on_card: str = ""
+    """The shorter wording of the prose for the field card: Preparation and Harvest may have one."""
+    card_span: Span = NOWHERE
+    """Where the wording for the card stands, if there is one."""
 
 
 @dataclass(frozen=True)

@@ -76,7 +76,7 @@ class Outline(Markup):
             steps=self._prose(steps),
             bullets=self._bullets([node for node in outer if node.type == "bullet_list"]),
             numbered=self._bullets(steps),
-            rest=self._text(own, heading.span.end),
+            blocks=self._prose(own),
             inner=self._parts(own[first:]),
         )
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Final
 
-from sallet.lesson.facts import whole_note, whole_text
 from sallet.lesson.model import Fault, Option, Picture, Pin, Question
+from sallet.lesson.wording import whole_note, whole_text
 from sallet.source import Span, Text
 
 if TYPE_CHECKING:

@@ -16,10 +16,11 @@ from sallet.lesson.kitchen import read_edible_parts, read_removals, read_season
 from sallet.lesson.model import Fault, Lesson, Recipe, Section
 from sallet.lesson.outline import Outline
 from sallet.lesson.questions import read_pictures, read_questions
+from sallet.lesson.wording import card_text, section_wordings
 from sallet.source import Source, Span
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
 
     from sallet.lesson.blocks import Bullet, Part
     from sallet.lesson.model import Caution, Fact, LookAlike, Picture, Question
@@ -43,7 +44,7 @@ def read_lesson(source: Source, vocabulary: Vocabulary) -> Lesson:
         slug=slug_of(source.path),
         front=front,
         intro=outline.intro(),
-        sections=tuple(_section(source, name, part) for name, part in parts),
+        sections=tuple(_section(source, name, part, faults) for name, part in parts),
         facts=facts,
         look_alikes=_look_alikes(named, vocabulary, faults),
         season=tuple(read_season(_bullets(named, "season"), vocabulary, faults)),
@@ -70,13 +71,24 @@ def hyphened(words: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", words.casefold()).strip("-") or "lesson"
 
 
-def _section(source: Source, name: str, part: Part) -> Section:
-    citations = tuple(citations_in(source, part.span))
-    return Section(name, part.heading, text_of(name, part), part.rest, citations)
+def _section(source: Source, name: str, part: Part, faults: list[Fault]) -> Section:
+    wordings = section_wordings(name, part)
+    on_card = card_text(wordings, faults)
+    return Section(
+        name=name,
+        heading=part.heading,
+        lead=text_of(name, part),
+        prose=part.rest_without(wordings),
+        citations=tuple(citations_in(source, part.span)),
+        on_card=on_card.value,
+        card_span=on_card.span,
+    )
 
 
-def _bullets(named: dict[str, Part], name: str) -> Iterable[Bullet]:
-    return bullets_of(name, named[name]) if name in named else ()
+def _bullets(named: dict[str, Part], name: str) -> Iterator[Bullet]:
+    if name in named:
+        wordings = section_wordings(name, named[name])
+        yield from (b for b in bullets_of(name, named[name]) if b not in wordings)
 
 
 def _cautions(

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from helpers.workshop import lesson_of
+from sallet.lesson.dangers import DANGERS, danger_of
 from sallet.lesson.model import GRAVE
-from sallet.publish.dangers import DANGERS, danger_of
 
 
 @pytest.mark.parametrize(
