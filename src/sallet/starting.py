@@ -10,7 +10,7 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from sallet.folder import COURSE_FILE
 from sallet.lesson.reading import hyphened
-from sallet.publish.templates import templates_folder
+from sallet.shipped import templates_folder
 
 if TYPE_CHECKING:
     from collections.abc import Mapping

@@ -1,48 +1,25 @@
-"""How the templates are found and set up."""
+"""How the templates are set up."""
 
 from __future__ import annotations
 
 from datetime import date, time
-from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 from jinja2 import UndefinedError
 
 from sallet.course.model import Session
 from sallet.lesson.value import Window
-from sallet.publish import templates
-from sallet.publish.templates import TemplatesMissing, site_templates, templates_folder
+from sallet.publish.templates import site_templates
+from sallet.shipped import templates_folder
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 
 def rendered(text: str, **values: object) -> str:
     """Return what a template of the pages makes of some values."""
     return site_templates().from_string(text).render(values)
-
-
-def test_the_templates_lie_in_the_project_or_in_the_package() -> None:
-    assert templates_folder() == Path(__file__).parents[2] / "templates"
-    assert (templates_folder() / "site" / "frame.html").is_file()
-
-
-def test_an_installation_without_templates_says_so(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr(templates, "__file__", str(tmp_path / "a" / "b" / "c" / "templates.py"))
-    with pytest.raises(TemplatesMissing) as missing:
-        templates_folder()
-    assert str(missing.value) == (
-        "the folder `templates` is missing from this installation of sallet"
-    )
-
-
-def test_the_packages_own_templates_go_first(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    package = tmp_path / "src" / "sallet"
-    for folder in (package / "templates", tmp_path / "templates"):
-        folder.mkdir(parents=True)
-    monkeypatch.setattr(templates, "__file__", str(package / "publish" / "templates.py"))
-    assert templates_folder() == package / "templates"
 
 
 def test_all_text_is_escaped() -> None:

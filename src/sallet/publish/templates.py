@@ -1,32 +1,19 @@
-"""Where the templates lie and how they are set up."""
+"""The templates of the pages, set up."""
 
 from __future__ import annotations
 
 from functools import cache
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined, select_autoescape
 
 from sallet.season.dates import clock_words, date_words, short_date
+from sallet.shipped import templates_folder
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from sallet.lesson.value import Window
-
-
-class TemplatesMissing(Exception):
-    """The installation lacks the templates."""
-
-
-def templates_folder() -> Path:
-    """Return the folder of templates: inside the package once installed, else beside src/."""
-    package = Path(__file__).resolve().parent.parent
-    for folder in (package / "templates", package.parent.parent / "templates"):
-        if folder.is_dir():
-            return folder
-    raise TemplatesMissing("the folder `templates` is missing from this installation of sallet")
 
 
 @cache

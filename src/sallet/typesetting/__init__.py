@@ -1,0 +1,1 @@
+"""Templates and values → PDF: the one place that knows the typesetting engine."""
