@@ -15,7 +15,7 @@ import click
 import pytest
 
 from sallet import __version__, cli
-from sallet.checks import no_name, running, unknown_state
+from sallet.checks import card_too_full, no_name, running, unknown_state
 from sallet.checks.catalogue import page_of, summary_of
 from sallet.course.reading import course_schema
 from sallet.lesson.front_matter import front_matter_schema
@@ -241,11 +241,11 @@ def test_what_was_found_and_what_was_kept_is_told(sallet: Sallet, home: Path) ->
     run = sallet("assemble")
     told = run.out.split("\n")[0]
     assert told.startswith(f"{counted(home)[0]} pages in site_out: 0 files new, ")
-    assert told.endswith(", 1 removed")
+    assert told.endswith(", 2 removed")  # its page and its card
     assert run.out.split("\n")[1:] == [
         "kept what sallet did not make: CNAME",
         "open site_out/index.html",
-        "found: 1 warn (to look at); `sallet check` tells more",
+        "found: 1 warn (to look at); `sallet check --cards` tells more",
         "",
     ]
 
@@ -265,7 +265,7 @@ lessons/ash.md:2:6: stop: the plant has no name, expected its common name behind
 
 1 stop (to mend before publishing)
 
-Nothing was assembled, and the old pages are as they were.
+Nothing was made, and what was there before is as it was.
 """)  # fmt: skip
     assert pages(home) == before
 
@@ -298,6 +298,124 @@ def test_links_that_lead_nowhere_are_told(sallet: Sallet, home: Path) -> None:
         "sallet: 1 link of the pages leads nowhere:\n  index.html → nowhere.html\n"
     ))  # fmt: skip
     assert not (home / "site_out").exists()
+
+
+# ---- cards --------------------------------------------------------------------------------
+
+LONG = (
+    "---\nname: Elder\n---\n## Cautions\n- law: "
+    + "Ask the owner of the hedge first. " * 200
+    + "\n"
+)
+TOO_FULL = """\
+lessons/elder.md:5:8: stop: the back of the field card does not fit on A6: at 7 points it is {over} mm too tall; the longest is the caution on law [card-too-full]
+"""
+
+
+def cards_in(folder: Path) -> list[str]:
+    """Return the files of print in a folder, by path."""
+    found = (path for path in folder.rglob("*") if path.suffix == ".pdf")
+    return sorted(path.relative_to(folder).as_posix() for path in found)
+
+
+def test_cards_are_made_for_the_printer_the_shop_and_each_plant(sallet: Sallet, home: Path) -> None:
+    assert sallet("cards") == Run(0, """\
+1 cards, A6 on A4, backs for a turn over the long edge: 3 files in site_out
+the smallest text is 10 points
+open site_out/print/field-cards.pdf
+""", "")  # fmt: skip
+    assert cards_in(home / "site_out") == [
+        "print/cards/yew.pdf", "print/field-cards-single.pdf", "print/field-cards.pdf",
+    ]  # fmt: skip
+
+
+def test_size_paper_edge_and_folder_can_be_asked_for(sallet: Sallet, home: Path) -> None:
+    asked = ("--size", "3x5 in", "--paper", "letter", "--duplex", "short edge", "--into", "paper")
+    assert (
+        sallet("cards", *asked).out
+        == """\
+1 cards, 3×5 in on Letter, backs for a turn over the short edge: 3 files in paper
+the smallest text is 10 points
+open paper/print/field-cards.pdf
+"""
+    )
+    assert len(cards_in(home / "paper")) == 3
+    assert not (home / "site_out").exists()
+
+
+def test_the_pages_that_were_assembled_stay_where_cards_are_made_anew(
+    sallet: Sallet, home: Path
+) -> None:
+    sallet("assemble")
+    before = pages(home)
+    lay(home, "ash", CLEAN.replace("Yew", "Ash"))
+    sallet("cards")
+    after = pages(home)
+    changed = {path for path in after if after[path] != before.get(path)}
+    assert changed - {"made-by-sallet.json"} == {
+        "print/cards/ash.pdf", "print/field-cards-single.pdf", "print/field-cards.pdf",
+    }  # fmt: skip
+    assert before.keys() <= after.keys()
+    (home / "lessons" / "ash.md").unlink()
+    sallet("cards")
+    assert pages(home) == before
+
+
+def test_a_card_that_cannot_hold_its_cautions_is_never_made(
+    sallet: Sallet, home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for module in (running, cli):
+        monkeypatch.setattr(module, "CHECKS", (card_too_full,))
+    lay(home, "elder", LONG)
+    run = sallet("cards")
+    assert (run.code, run.out) == (1, "")
+    assert re.fullmatch(
+        re.escape(TOO_FULL).replace(r"\{over\}", "[0-9.]+"), run.err.split("    ")[0]
+    )
+    assert run.err.endswith("\nNothing was made, and what was there before is as it was.\n")
+    assert not (home / "site_out").exists()
+    assert sallet("check", "--cards").out.startswith(run.err.split(" at 7 points")[0])
+    assert sallet("check", "--cards").code == 1
+    assert sallet("check").code == 0
+
+
+def test_a_draft_has_the_cards_that_fit_and_names_the_others(
+    sallet: Sallet, home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for module in (running, cli):
+        monkeypatch.setattr(module, "CHECKS", (card_too_full,))
+    lay(home, "elder", LONG)
+    assert sallet("cards", "--draft").out.startswith(
+        "left out, for it does not fit: Elder\n1 cards, A6 on A4, "
+    )
+    assert cards_in(home / "site_out") == [
+        "print/cards/yew.pdf", "print/field-cards-single.pdf", "print/field-cards.pdf",
+    ]  # fmt: skip
+
+
+def test_cards_are_made_of_a_course_only(sallet: Sallet, home: Path) -> None:  # noqa: ARG001
+    for command in (("cards", "lessons"), ("check", "--cards", "lessons/yew.md")):
+        run = sallet(*command)
+        assert (run.code, run.out) == (2, "")
+        assert run.err.endswith("is no course; expected a folder with a course.yml\n")
+
+
+def test_a_size_that_there_is_not_is_told(sallet: Sallet, home: Path) -> None:  # noqa: ARG001
+    run = sallet("cards", "--size", "B5")
+    assert run.code == 2
+    assert run.err.endswith("Invalid value for '--size': expected one of A6, A7, 4×6 in, 3×5 in\n")
+
+
+def test_a_terminal_is_told_how_far_it_is(
+    home: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    del home
+    monkeypatch.setattr(sys.stderr, "isatty", lambda: True)
+    tell = cli.teller("cards measured")
+    assert tell is not None
+    tell(12, 20)
+    tell(20, 20)
+    assert capsys.readouterr().err == "\r12 of 20 cards measured\r20 of 20 cards measured\n"
 
 
 # ---- plan ---------------------------------------------------------------------------------
@@ -488,7 +606,7 @@ def test_wrong_usage_is_exit_code_2_and_a_sentence(
     assert run.err.split("\n")[-2] == message
 
 
-@pytest.mark.parametrize("command", ["check", "assemble", "plan"])
+@pytest.mark.parametrize("command", ["check", "assemble", "cards", "plan"])
 @pytest.mark.parametrize(
     ("path", "message"),
     [("nowhere", "there is no `nowhere`; expected a course folder or a lesson file"),
@@ -510,7 +628,7 @@ def test_help_and_version_are_no_failure(sallet: Sallet, arguments: list[str]) -
 
 def test_every_command_says_what_it_is_for(sallet: Sallet) -> None:
     listed = re.findall(r"^  ([a-z]+)  +(\S.*)$", sallet("--help").out, re.MULTILINE)
-    assert {"assemble", "check", "draft", "explain", "plan", "start"} <= {
+    assert {"assemble", "cards", "check", "draft", "explain", "plan", "start"} <= {
         name for name, _ in listed
     }
     assert all(words.endswith(".") for _, words in listed)
@@ -541,7 +659,7 @@ def test_a_disk_that_refuses_without_a_file_is_told(
 
 
 @pytest.mark.parametrize("fault", [ValueError("seven"), KeyError("x"), RecursionError("deep")])
-@pytest.mark.parametrize("command", ["check", "assemble", "plan"])
+@pytest.mark.parametrize("command", ["check", "assemble", "cards", "plan"])
 @pytest.mark.usefixtures("home")
 def test_a_fault_of_our_own_is_a_sentence_and_no_traceback(
     sallet: Sallet, monkeypatch: pytest.MonkeyPatch, command: str,

@@ -18,11 +18,13 @@ from typing import TYPE_CHECKING, Any, Final
 import click
 
 from sallet import __version__
+from sallet.cards.sizes import CARD_SIZES, PAPERS
 from sallet.checks import CHECKS
 from sallet.checks.catalogue import summary_of
+from sallet.course.printing import EDGES, card_name
 from sallet.course.reading import course_schema
 from sallet.explaining import explain_words, nothing_known
-from sallet.findings import Finding, Severity, as_json, as_sarif, as_text, summary
+from sallet.findings import Finding, as_json, as_sarif, as_text, stopping, summary
 from sallet.folder import (
     COURSE_FILE,
     REFUSED,
@@ -36,16 +38,27 @@ from sallet.lesson.front_matter import front_matter_schema
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.plan_data import plan_json
 from sallet.plan_text import moved_text, plan_text
-from sallet.publish.assembling import LinksLost, assemble, output_folder
+from sallet.publish.assembling import (
+    Checked,
+    LinksLost,
+    as_draft,
+    assemble,
+    look_through,
+    print_cards,
+)
+from sallet.publish.card_files import SHEETS, is_card_file
 from sallet.publish.writer import NotOurs, Written
 from sallet.season.planning import make_plan
 from sallet.season.spots import place_at
 from sallet.starting import InTheWay, new_course, new_lesson, write_new
+from sallet.typesetting.engine import EngineDied
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from sallet.course.model import Course, Place
+    from sallet.course.printing import CardName
+    from sallet.typesetting.engine import Progress
 
 CLEAN: Final = 0
 STOPPED: Final = 1
@@ -73,13 +86,18 @@ def commands() -> None:
     default="text",
     help="For people, for programs, or SARIF 2.1.0 for editors and build servers.",
 )
-def check(path: Path, form: str) -> None:
+@click.option("--cards", is_flag=True, help="Measure the field cards too; makes no file.")
+def check(path: Path, form: str, *, cards: bool) -> None:
     """Look for faults in a course folder (default: here), a folder of lessons or one lesson.
 
     Exit code 0 if nothing stops the course, 1 if something does.
     """
-    folder = read_path(path, load_vocabulary())
-    findings = folder.findings()
+    if cards:
+        folder, course = _course_at(path)
+        findings = list(look_through(folder, course, teller("cards measured")).findings)
+    else:
+        folder = read_path(path, load_vocabulary())
+        findings = folder.findings()
     click.echo(_formatted(findings, folder, form))
     sys.exit(STOPPED if stopping(findings) else CLEAN)
 
@@ -99,11 +117,6 @@ def _colour() -> bool:
 
 def _terminal() -> bool:
     return sys.stdout.isatty()
-
-
-def stopping(findings: list[Finding]) -> list[Finding]:
-    """Return the findings with which a course is never published."""
-    return [finding for finding in findings if finding.severity is Severity.STOP]
 
 
 @commands.command(short_help="Explain a check, a label or a term.")
@@ -138,6 +151,18 @@ def _print_schema(words: str) -> None:
         message = "a JSON Schema is there for `course.yml` and for `lesson`"
         raise click.UsageError(message)
     click.echo(json.dumps(schemas[words](), indent=2, ensure_ascii=False))
+
+
+def _card_size(
+    context: click.Context, option: click.Parameter, words: str | None
+) -> CardName | None:
+    if words is None:
+        return None
+    found = [name for name in CARD_SIZES if name == card_name(words)]
+    if not found:
+        message = f"expected one of {', '.join(CARD_SIZES)}"
+        raise click.BadParameter(message, context, option)
+    return found[0]
 
 
 def _place(context: click.Context, option: click.Parameter, words: str | None) -> Place | None:
@@ -199,24 +224,88 @@ def _course_at(path: Path) -> tuple[Folder, Course]:
     return folder, folder.course
 
 
-@commands.command("assemble", short_help="Make the pages of a course.")
+@commands.command("assemble", short_help="Make the pages, cards and papers of a course.")
 @click.argument("path", type=_HERE, default=".")
 @click.option("--draft", is_flag=True, help="Assemble in spite of faults; every page says DRAFT.")
 def assemble_course(path: Path, *, draft: bool) -> None:
-    """Assemble a course into its output folder: pages that open from disk and on any host.
+    """Assemble a course into its output folder: its pages, its field cards, its papers to print.
 
-    A lesson with a fault that stops leaves the old pages as they are.
+    The pages open from disk and on any host. A lesson with a fault that stops leaves the old pages as they are.
+    """
+    checked = _checked(*_course_at(path), draft=draft)
+    written = assemble(checked, teller("documents typeset"))
+    click.echo(_told(written, list(checked.findings), checked.target))
+
+
+@commands.command(short_help="Make the field cards of a course, ready to print.")
+@click.argument("path", type=_HERE, default=".")
+@click.option("--size", callback=_card_size, help="The cards: A6, A7, 4x6 in or 3x5 in.")
+@click.option("--paper", type=click.Choice(PAPERS, case_sensitive=False), help="The paper.")
+@click.option(
+    "--duplex",
+    type=click.Choice(EDGES),
+    help="The edge over which the printer turns the sheet.",
+)
+@click.option(
+    "--into", type=_HERE, help="The folder to write into; the course's if you say nothing."
+)
+@click.option("--draft", is_flag=True, help="In spite of faults; every card says DRAFT.")
+def cards(path: Path, into: Path | None, *, draft: bool, **asked: Any) -> None:
+    """Make the field cards: one PDF for the printer, one for a print shop, and one for each plant.
+
+    They go into the folder `print`. What the options leave open is as course.yml says. Pages that
+    were assembled before stay as they are. A card that cannot hold all its cautions is never made.
     """
     folder, course = _course_at(path)
-    findings = folder.findings()
-    stops = stopping(findings)
+    given = {name: value for name, value in asked.items() if value}
+    course = replace(course, cards=replace(course.cards, **given))
+    checked = _checked(replace(folder, course=course), course, draft=draft)
+    target = into.resolve() if into else checked.target
+    written = print_cards(checked, target, teller("documents typeset"))
+    click.echo(_cards_told(checked, written, target))
+
+
+def _checked(folder: Folder, course: Course, *, draft: bool) -> Checked:
+    """Return a course that may be published; what stops it is told, and ends the command."""
+    checked = look_through(folder, course, teller("cards measured"))
+    stops = stopping(checked.findings)
     if stops and not draft:
         click.echo(as_text(stops, folder.sources, colour=_colour()), err=True)
-        click.echo("\nNothing was assembled, and the old pages are as they were.", err=True)
+        click.echo("\nNothing was made, and what was there before is as it was.", err=True)
         sys.exit(STOPPED)
     # A course without a fault that stops is no draft, whatever was asked.
-    written = assemble(folder, course, findings, draft=bool(stops))
-    click.echo(_told(written, findings, output_folder(folder, course)))
+    return as_draft(checked, teller("cards measured")) if stops else checked
+
+
+def teller(words: str) -> Progress | None:
+    """Return what tells how far it is, on a terminal only and on one line of it."""
+    if not sys.stderr.isatty():
+        return None
+
+    def tell(done: int, count: int) -> None:
+        end = "\n" if done == count else ""
+        click.echo(f"\r{done} of {count} {words}{end}", err=True, nl=False)
+
+    return tell
+
+
+def _cards_told(checked: Checked, written: Written, target: Path) -> str:
+    made = [p for p in (*written.new, *written.changed, *written.unchanged) if is_card_file(p)]
+    fitted = checked.printed.fitted if checked.printed else ()
+    ready = [one for one in fitted if one.fits]
+    asked, folder = checked.course.cards, _near(target)
+    lines = [
+        f"left out, for it does not fit: {one.card.lesson.name}" for one in fitted if not one.fits
+    ]
+    sheet = f"{asked.size} on {asked.paper}, backs for a turn over the {asked.duplex}"
+    lines.append(f"{len(ready)} cards, {sheet}: {len(made)} files in {folder}")
+    if ready:
+        smallest = min(side.points for one in ready for side in one.sides.values())
+        lines += [f"the smallest text is {smallest:g} points", f"open {_near(target / SHEETS)}"]
+    if checked.findings:
+        found = summary(list(checked.findings))
+        lines.append(f"found: {found}; `sallet check --cards` tells more")
+    return "\n".join(lines)
 
 
 def _told(written: Written, findings: list[Finding], target: Path) -> str:
@@ -228,7 +317,7 @@ def _told(written: Written, findings: list[Finding], target: Path) -> str:
     if written.carried_over:
         lines.insert(1, f"kept what sallet did not make: {', '.join(written.carried_over)}")
     if findings:
-        lines.append(f"found: {summary(findings)}; `sallet check` tells more")
+        lines.append(f"found: {summary(findings)}; `sallet check --cards` tells more")
     return "\n".join(lines)
 
 
@@ -290,7 +379,7 @@ def main() -> None:
         sys.exit(USAGE)
     except click.exceptions.Abort:
         _fail("stopped")
-    except (NotFound, NotOurs, InTheWay) as refusal:
+    except (NotFound, NotOurs, InTheWay, EngineDied) as refusal:
         _fail(str(refusal))
     except LinksLost as lost:
         _fail("\n".join([f"{lost}:", *(f"  {link.page} → {link.target}" for link in lost.lost)]))

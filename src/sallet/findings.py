@@ -43,6 +43,11 @@ class Finding:
     hint: str
 
 
+def stopping(findings: Iterable[Finding]) -> list[Finding]:
+    """Return the findings with which a course is never published."""
+    return [finding for finding in findings if finding.severity is Severity.STOP]
+
+
 def in_order(findings: Iterable[Finding]) -> list[Finding]:
     """Return findings by file and place, without repetitions."""
     return sorted(set(findings), key=lambda f: (f.file, f.line, f.column, f.check, f.message))

@@ -9,7 +9,9 @@ from typing import TYPE_CHECKING, Final
 
 from PIL import Image
 
-from sallet.checks.running import run_checks
+from sallet.cards.printed import measure_print
+from sallet.cards.setting import card_setting
+from sallet.checks.running import run_checks, run_print_checks
 from sallet.course.reading import read_course
 from sallet.course.teaching import taught_lessons
 from sallet.findings import Finding, Severity, in_order
@@ -20,9 +22,11 @@ from sallet.source import Source, Unreadable, decode
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from sallet.cards.printed import Printed
     from sallet.course.model import Course
     from sallet.lesson.model import Lesson
     from sallet.lesson.vocabulary import Vocabulary
+    from sallet.typesetting.engine import Progress
 
 COURSE_FILE: Final = "course.yml"
 REFUSED: Final = "refused-file"
@@ -59,6 +63,17 @@ class Folder:
     def findings(self) -> list[Finding]:
         """Return all that is found in the lessons asked for and in the course."""
         return in_order([*self.refused, *run_checks(self.bank, self.lessons, self.course)])
+
+    def measured(self, progress: Progress | None = None, *, draft: bool = False) -> Printed | None:
+        """Return what is measured of the field cards of the course; None without a course."""
+        if self.course is None:
+            return None
+        setting = card_setting(self.course, self.bank, self.lessons, draft=draft)
+        return measure_print(setting, progress)
+
+    def print_findings(self, printed: Printed) -> list[Finding]:
+        """Return what is found in cards that were measured."""
+        return run_print_checks(printed, self.course, self.bank) if self.course else []
 
 
 def read_path(path: Path, vocabulary: Vocabulary) -> Folder:

@@ -12,7 +12,7 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from sallet.course.model import After, Course, Observation, Place, SeenOn, Session
+from sallet.course.model import After, Course, Observation, Place, Printing, SeenOn, Session
 from sallet.course.reading import course_schema, read_course
 from sallet.course.series import Series
 from sallet.findings import Severity
@@ -42,6 +42,8 @@ units first: imperial
 emergency:
   - "999"
   - "111"
+address: https://example.org/hedge/
+cards: {size: a7, paper: letter, duplex: Short edge}
 licence: CC BY-SA 4.0
 into: ../out
 raise: {few-organs: stop}
@@ -102,6 +104,8 @@ def test_a_course_is_read_whole() -> None:
         time_zone="Europe/London",
         units_first="imperial",
         emergency=("999", "111"),
+        address="https://example.org/hedge/",
+        cards=Printing("A7", "Letter", "short edge"),
         licence="CC BY-SA 4.0",
         into="../out",
         severities={"few-organs": Severity.STOP},
@@ -282,6 +286,16 @@ def test_whatever_stands_in_a_list_of_sessions_it_is_read_in_order_or_told_as_a_
     assert whole | {session.listed for session in found.sessions} == set(range(len(entries)))
 
 
+def test_a_bad_value_of_the_cards_is_set_aside_alone() -> None:
+    text = "address: example.org\ncards:\n  size: A5\n  paper: letter\n  sides: 2\n"
+    assert (course(text).address, course(text).cards) == ("", Printing("A6", "Letter", "long edge"))
+    assert sorted(faults(text)) == [
+        ("1:10", "example.org", "an address such as https://example.org/course/"),
+        ("3:9", "A5", "one of `A6`, `A7`, `4×6 in` or `3×5 in`"),
+        ("5:3", "sides", "Extra inputs are not permitted"),
+    ]
+
+
 # ---- the schema for editors ---------------------------------------------------------------
 
 DEMO = Path(__file__).parents[2] / "demo_course" / "course.yml"
@@ -401,6 +415,29 @@ def test_the_schema_marks_each_entry_that_the_reader_refuses(entry: str) -> None
     "line", ["seen here: {ramsons flowers: soon}", "seen here: [ramsons]", "after: Hemlock"]
 )
 def test_the_schema_marks_orders_and_days_that_the_reader_refuses(line: str) -> None:
+    assert [why for _, why in objections(line)] == ["anyOf"]
+    assert len(faults(line)) == 1
+
+
+SIZES = ("A6", "A7", "4×6 in", "3×5 in")
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_cards_and_an_address_fit_the_schema_and_the_reader(size: str) -> None:
+    text = (
+        "address: https://example.org/hedge/\n"
+        f"cards: {{size: {size}, paper: Letter, duplex: short edge}}\n"
+    )
+    assert (objections(text), faults(text)) == ([], [])
+    assert course(text).cards == Printing(size, "Letter", "short edge")  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["address: example.org", "address: https://example.org/?a=1", "cards: A6", "cards: {size: A5}",
+     "cards: {paper: Legal}", "cards: {duplex: both}", "cards: {size: [A6]}"],
+)  # fmt: skip
+def test_the_schema_marks_cards_and_addresses_that_the_reader_refuses(line: str) -> None:
     assert [why for _, why in objections(line)] == ["anyOf"]
     assert len(faults(line)) == 1
 

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import TypeAdapter, ValidationError
 
-from sallet.course.written import Clock, Count, Language, Length, Lines, Room, Step
+from sallet.course.written import Address, Clock, Count, Language, Length, Lines, Room, Step
 
 
 def read(kind: Any, words: str) -> Any:
@@ -84,3 +84,25 @@ def test_times_tags_and_lines_are_read() -> None:
     assert read(Language, "en-GB") == "en-GB"
     assert read(Language, "en_GB") == "expected a language's tag such as `en` or `en-GB`"
     assert read(Lines, "a hand lens") == ["a hand lens"]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["https://example.org", "https://example.org/", "http://example.org:8080/hedge/", "https://a.b-c.de/~m/x",
+     "https://192.0.2.1/course", "https://example.org/hedge%20and%20beck/", "https://xn--bcher-kva.example/"],
+)  # fmt: skip
+def test_an_address_is_one_that_page_names_can_be_put_behind(words: str) -> None:
+    assert read(Address, words) == words
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["example.org", "www.example.org/course", "ftp://example.org/", "https://", "https:///course",
+     "https://example.org/?page=", "https://example.org/#top", "https://example.org/a b",
+     "https://bücher.example/", "https://example.org/ü", "https://me@example.org/", "javascript:alert(1)",
+     "https://example.org:port/", "https://example.org/\n", "https://example.org/<b>", " https://example.org",
+     "HTTPS://example.org", ""],
+)  # fmt: skip
+def test_what_no_telephone_could_open_is_refused(words: str) -> None:
+    """A query or a fragment would swallow the name of the page."""
+    assert read(Address, words) == "expected an address such as https://example.org/course/"

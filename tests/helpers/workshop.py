@@ -5,7 +5,10 @@ from __future__ import annotations
 from pathlib import PurePosixPath
 from typing import TYPE_CHECKING
 
-from sallet.checks.running import run_checks
+from sallet.cards.printed import measure_print
+from sallet.cards.setting import card_setting
+from sallet.checks import CHECKS
+from sallet.checks.running import run_checks, run_print_checks
 from sallet.course.reading import read_course
 from sallet.lesson.bank import Bank, PictureFile
 from sallet.lesson.reading import read_lesson
@@ -19,6 +22,7 @@ if TYPE_CHECKING:
     from sallet.lesson.model import Lesson
 
 LESSON = "lesson.md"
+IN_PRINT = {module.ID for module in CHECKS if module.LOOKS_AT in {"card", "print"}}
 
 
 def lesson_of(text: str, path: str = LESSON) -> Lesson:
@@ -48,6 +52,9 @@ def findings_of(files: Mapping[str, str], check: str = "") -> list[Finding]:
     text = files.get("course.yml")
     course = None if text is None else read_course(Source("course.yml", text))
     found = run_checks(bank, bank.lessons, course)
+    if course and check in IN_PRINT:
+        printed = measure_print(card_setting(course, bank, bank.lessons))
+        found += run_print_checks(printed, course, bank)
     return [f for f in found if not check or f.check == check]
 
 

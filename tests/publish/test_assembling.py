@@ -14,7 +14,14 @@ from sallet.folder import read_path
 from sallet.lesson.values.times import MONTHS
 from sallet.lesson.vocabulary_file import load_vocabulary
 from sallet.publish import assembling
-from sallet.publish.assembling import LinksLost, assemble, output_folder, site_files
+from sallet.publish.assembling import (
+    Checked,
+    LinksLost,
+    assemble,
+    look_through,
+    output_folder,
+    site_files,
+)
 from sallet.publish.links import LostLink
 from sallet.publish.writer import NotOurs, Written
 
@@ -65,7 +72,8 @@ def assembled(home: Path, *, draft: bool = False) -> Written:
     """Assemble a course, whatever is found in it."""
     folder = read(home)
     assert folder.course is not None
-    return assemble(folder, folder.course, folder.findings(), draft=draft)
+    checked = Checked(folder, folder.course, tuple(folder.findings()), folder.measured(), draft)
+    return assemble(checked)
 
 
 def files_in(folder: Path) -> dict[str, bytes]:
@@ -79,10 +87,12 @@ def test_a_course_becomes_pages_a_style_sheet_and_copies_of_its_photographs(home
     found = files_in(home / "out")
     pictures = [path for path in found if path.startswith("pictures/")]
     assert sorted(found) == sorted([
-        "index.html", "syllabus.html", "season.html", "poster.html", "look-alikes.html",
+        "index.html", "syllabus.html", "season.html", "poster.html", "papers.html", "look-alikes.html",
         "families.html", "words.html", "sources.html", "safety.html", "plants/ramsons.html",
         "plants/yew.html", "style.css", "season.js", "pairs.js", "key.js",
-        "made-by-sallet.json", "key.html", *KEYS, *pictures,
+        "made-by-sallet.json", "key.html", "print/field-cards.pdf", "print/field-cards-single.pdf",
+        "print/cards/ramsons.pdf", "print/cards/yew.pdf", "print/season-map-a4.pdf",
+        "print/season-map-a3.pdf", *KEYS, *pictures,
     ])  # fmt: skip
     assert [p.split("-")[-1] for p in pictures] == ["480.jpg", "480.webp", "600.jpg", "600.webp"]
     assert told == Written(tuple(sorted(set(found) - {"made-by-sallet.json"})), (), (), (), ())
@@ -135,7 +145,10 @@ def test_a_changed_lesson_rewrites_only_what_shows_it(home: Path) -> None:
     assembled(home)
     with (home / "lessons" / "yew.md").open("a") as lesson:
         lesson.write("## Cautions\n- dogs: deadly to them.\n")
-    assert assembled(home).changed == ("plants/yew.html",)
+    assert assembled(home).changed == (
+        "plants/yew.html", "print/cards/yew.pdf", "print/field-cards-single.pdf",
+        "print/field-cards.pdf",
+    )  # fmt: skip
 
 
 def test_a_photograph_is_not_drawn_twice(home: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -166,7 +179,7 @@ def test_a_draft_is_stamped_on_every_page(home: Path, draft: bool) -> None:  # n
     assembled(home, draft=draft)
     pages = {path: data for path, data in files_in(home / "out").items() if path.endswith("html")}
     stamped = [path for path, data in pages.items() if "Draft." in seen(data.decode()).text]
-    assert len(pages) == 12 + len(KEYS)
+    assert len(pages) == 13 + len(KEYS)
     assert stamped == (sorted(pages) if draft else [])
 
 
@@ -221,7 +234,7 @@ def test_a_folder_of_other_things_is_refused_before_any_work(
 def test_the_files_can_be_had_without_writing_them(home: Path) -> None:
     folder = read(home)
     assert folder.course is not None
-    files = site_files(folder, folder.course, folder.findings(), home / "out")
+    files = site_files(look_through(folder, folder.course), home / "out")
     assert not (home / "out").exists()
     assembled(home)
     written = files_in(home / "out")

@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 
 import pytest
+from markupsafe import Markup
 
 from helpers.courses import pages_of, seen, site_of
 from sallet.lesson.vocabulary_file import load_vocabulary
-from sallet.publish.briefing import OUTDOORS, STANDING, Briefing
+from sallet.publish.briefing import OUTDOORS, STANDING, Briefing, Warned
 
 RAMSONS = """---
 name: Ramsons
@@ -80,7 +81,7 @@ def briefing_on(day: str, plants: str, course: str = "all", **changed: str) -> B
 
 def warned(briefing: Briefing) -> list[tuple[str, str, str, bool]]:
     """Return of what is warned: the food, its look-alike, the danger, whether it is about."""
-    return [(w.food.name, w.double.name, w.double.danger, w.is_about) for w in briefing.warned]
+    return [(w.food.name, w.name, w.danger, w.is_about) for w in briefing.warned]
 
 
 def told(briefing: Briefing) -> list[tuple[str, str]]:
@@ -103,7 +104,7 @@ def test_every_deadly_or_poisonous_look_alike_of_the_days_food_is_named() -> Non
 def test_a_look_alike_is_about_while_it_can_be_seen_and_on_days_that_are_uncertain() -> None:
     both = ["Lily of the valley", "Meadow saffron"]
     about = {
-        day: [w.double.name for w in briefing_on(day, "Ramsons").warned if w.is_about]
+        day: [w.name for w in briefing_on(day, "Ramsons").warned if w.is_about]
         for day in (
             "2027-03-20",
             "2027-03-31",
@@ -130,7 +131,7 @@ def test_a_look_alike_that_is_taught_on_the_day_is_about_too() -> None:
 
 def test_a_look_alike_that_the_course_does_not_teach_is_named_all_the_same() -> None:
     briefing = briefing_on("2027-05-01", "Ramsons", course="[ramsons]")
-    assert [w.double.name for w in briefing.warned] == [
+    assert [w.name for w in briefing.warned] == [
         "Lily of the valley", "Meadow saffron", "Arum",
     ]  # fmt: skip
 
@@ -184,12 +185,51 @@ def test_what_is_told_every_time_forbids_tasting_first_of_all() -> None:
     assert any("tastes to find out" in line for line in STANDING)
 
 
-def test_the_look_alikes_are_told_as_on_the_page_of_their_food_plant() -> None:
-    course = "sessions:\n  - {date: 2027-05-01, plants: [Ramsons], holds: 0}\n"
-    site = site_of({**LESSONS, "course.yml": course})
-    sheet = next(sheet for sheet in site.sheets if sheet.lesson.slug == "ramsons")
-    doubles = [w.double for w in site.sessions[0].briefing.warned]
-    assert doubles == [double for double in sheet.doubles if double.is_grave]
+def test_the_look_alikes_lead_to_the_page_of_their_food_plant() -> None:
+    briefing = briefing_on("2027-05-01", "Ramsons")
+    assert [w.page for w in briefing.warned] == [
+        "plants/ramsons.html#double-lily-of-the-valley",
+        "plants/ramsons.html#double-meadow-saffron",
+        "plants/ramsons.html#double-arum",
+    ]
+
+
+HEMLOCK = """---
+name: Hemlock
+taught as: look-alike
+danger: deadly
+---
+## Look-alikes
+### Ramsons
+- settled by: *never* picking where it stands[^one]
+## Season
+- leaves: all year
+## Sources
+[^one]: A flora.
+"""
+
+
+@pytest.mark.parametrize(
+    ("course", "page", "has_times"),
+    [("all", "plants/hemlock.html", True), ("[ramsons]", "", False)],
+)
+def test_a_plant_that_harms_is_warned_of_even_if_only_its_own_lesson_names_the_food(
+    course: str,
+    page: str,
+    has_times: bool,  # noqa: FBT001
+) -> None:
+    briefing = briefing_on("2027-05-01", "Ramsons", course=course, hemlock=HEMLOCK)
+    assert briefing.warned[-1] == Warned(
+        food=briefing.warned[0].food,
+        name="Hemlock",
+        danger="deadly",
+        page=page,
+        is_about=has_times,
+        has_times=has_times,
+        look_at=(),
+        is_sure=False,
+        settled_by=Markup("never picking where it stands"),
+    )
 
 
 # ---- what to look at ----------------------------------------------------------------------
@@ -235,7 +275,7 @@ def looked_at(day: str) -> list[tuple[str, tuple[str, ...], bool]]:
     files = {"ramsons.md": TOLD}
     course = f"plants: all\nsessions:\n  - {{date: {day}, plants: [Ramsons], holds: 0}}\n"
     warned = site_of({**files, "course.yml": course}).sessions[0].briefing.warned
-    return [(w.double.name, w.look_at, w.is_sure) for w in warned]
+    return [(w.name, w.look_at, w.is_sure) for w in warned]
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from helpers.courses import seen, site_of
-from sallet.publish.dangers import DANGERS, danger_of
+from sallet.lesson.dangers import DANGERS, danger_of
 from sallet.publish.family_pages import FamilyPage, family_page
 from sallet.publish.pages import NAVIGATION
 from sallet.publish.templates import site_templates

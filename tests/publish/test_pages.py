@@ -13,10 +13,10 @@ from jinja2 import UndefinedError
 
 from helpers.courses import Seen, pages_of, seen, site_of
 from helpers.workshop import lesson_of
+from sallet.lesson.dangers import DANGERS, danger_of
 from sallet.lesson.values.times import MONTHS
 from sallet.publish import pages
 from sallet.publish.briefing import STANDING
-from sallet.publish.dangers import DANGERS, danger_of
 from sallet.publish.links import lost_links
 from sallet.publish.pages import NAVIGATION, Page, build_pages
 from sallet.publish.templates import site_templates
@@ -409,7 +409,7 @@ def test_every_briefing_has_a_name_of_its_own() -> None:
 
 def test_the_briefing_leads_to_the_plants_own_pages() -> None:
     assert [a.attributes["href"] for a in BRIEFING.all("a")] == [
-        "plants/ramsons.html#double-lily", "plants/ramsons.html#apart",
+        "plants/ramsons.html#double-lily", "plants/hemlock.html", "plants/ramsons.html#apart",
         "plants/ramsons.html#source-1", "plants/ramsons.html#cautions",
     ]  # fmt: skip
 

@@ -4,31 +4,21 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ET
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from helpers.rows import not_sure_from, row_of, stretch_of
 from helpers.years import year_at, year_of
-from sallet.lesson.model import NO_PROSE, Timing
-from sallet.lesson.value import Item, Window
-from sallet.publish.strips import (
-    NAMES,
-    NOT_SURE,
-    WIDTH,
-    runs,
-    season_strip,
-    split,
-    strip_name,
-)
-from sallet.season.here import Row, Stretch
+from sallet.lesson.value import Window
+from sallet.publish.strips import NAMES, WIDTH, season_strip
 from sallet.season.hopkins import Spot
-from sallet.source import Span
+from sallet.season.strip import NOT_SURE
 
 if TYPE_CHECKING:
-    from sallet.season.here import Kind
+    from sallet.season.here import Kind, Row
 
 RAMSONS = """---
 name: Ramsons
@@ -45,18 +35,6 @@ seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
 DAYS = st.integers(1, 365)
 SOFT = st.tuples(st.integers(0, 182), st.integers(0, 182))
 SVG = "{http://www.w3.org/2000/svg}"
-
-
-def stretch_of(window: Window | None, soft: tuple[int, int] = (0, 0)) -> Stretch:
-    """Return a time of the year with its uncertain days."""
-    return Stretch(Item(Window(1, 1), "when warm", Span(0, 0)), window, soft)
-
-
-def row_of(name: str, kind: Kind, *stretches: Stretch) -> Row:
-    """Return a row of a plant's year."""
-    nowhere = Span(0, 0)
-    timing = Timing(name, "", (), "", NO_PROSE, (), nowhere, nowhere, nowhere)
-    return Row(timing, kind, stretches)
 
 
 def drawing(*rows: Row, name: str = "Ramsons") -> ET.Element:
@@ -78,11 +56,6 @@ def words_of(svg: ET.Element) -> str | None:
     words = svg.find(f"{SVG}desc")
     assert words is not None
     return words.text
-
-
-def test_what_is_eaten_is_named_so() -> None:
-    rows = year_of(RAMSONS).rows
-    assert [strip_name(row) for row in rows] == ["eat leaves", "leaves", "flowers", "seeds"]
 
 
 def test_what_cannot_be_read_is_left_out_of_the_drawing() -> None:
@@ -157,14 +130,6 @@ def test_a_thin_bar_is_lower_than_a_full_one_and_in_its_middle() -> None:
     assert soft_top + soft_height / 2 == top + height / 2
 
 
-@given(DAYS, DAYS)
-def test_runs_are_the_days_of_a_window_and_none_crosses_the_new_year(first: int, last: int) -> None:
-    found = runs(Window(first, last))
-    assert all(1 <= start <= end <= 365 for start, end in found)
-    days = [day for start, end in found for day in range(start, end + 1)]
-    assert days == list(Window(first, last).days)
-
-
 @given(DAYS, DAYS, SOFT, st.sampled_from(["seen", "eaten", "harm"]))
 def test_every_bar_lies_inside_the_drawing(
     first: int, last: int, soft: tuple[int, int], kind: Kind
@@ -228,15 +193,10 @@ def test_without_rows_there_are_only_the_months() -> None:
 # ---- what is not yet sure -----------------------------------------------------------------
 
 
-def unsure(row: Row, first: int, last: int) -> Row:
-    """Return a row of what is eaten, some days of which are not sure."""
-    return replace(row, not_sure=frozenset(range(first, last + 1)))
-
-
 def test_days_that_are_not_sure_break_the_bar_and_have_a_row_of_crosses_below_what_is_eaten() -> (
     None
 ):
-    eaten = unsure(row_of("leaves", "eaten", stretch_of(Window(60, 151))), 60, 105)
+    eaten = not_sure_from(row_of("leaves", "eaten", stretch_of(Window(60, 151))), 60, 105)
     svg = drawing(eaten, row_of("flowers", "seen", stretch_of(Window(110, 160))))
     assert bars(eaten, "doubt") == [(59, 105)]
     assert bars(eaten, "eaten") == [(105, 151)]
@@ -249,28 +209,21 @@ def test_days_that_are_not_sure_break_the_bar_and_have_a_row_of_crosses_below_wh
 
 
 def test_the_words_of_the_strip_say_when_it_is_not_sure() -> None:
-    eaten = unsure(row_of("leaves", "eaten", stretch_of(Window(60, 151))), 60, 105)
+    eaten = not_sure_from(row_of("leaves", "eaten", stretch_of(Window(60, 151))), 60, 105)
     [words] = [e.text for e in drawing(eaten).iter(f"{SVG}desc")]
     assert words == "eat leaves: March to May; not yet sure: March to 15 April."
 
 
 def test_weeks_that_are_taken_out_have_their_crosses_too() -> None:
     """Though there is no bar left."""
-    withheld = unsure(row_of("leaves", "eaten"), 350, 365)
+    withheld = not_sure_from(row_of("leaves", "eaten"), 350, 365)
     svg = drawing(withheld, row_of("flowers", "seen", stretch_of(Window(110, 160))))
     assert [e.text for e in svg.iter(f"{SVG}text") if "row" in e.attrib["class"]] == [
         "flowers",
         NOT_SURE,
     ]
+    assert words_of(svg) == "flowers: 20 April to 9 June; not yet sure: 16–31 December."
 
 
 def test_without_a_doubt_nothing_is_said_of_one() -> None:
     assert NOT_SURE not in str(season_strip("X", [row_of("leaves", "eaten")], "x"))
-
-
-@given(DAYS, DAYS, st.frozensets(DAYS))
-def test_a_run_in_parts_is_the_run(first: int, last: int, days: frozenset[int]) -> None:
-    run = (min(first, last), max(first, last))
-    parts = list(split(run, days))
-    found = [(day, within) for (a, b), within in parts for day in range(a, b + 1)]
-    assert found == [(day, day in days) for day in range(run[0], run[1] + 1)]

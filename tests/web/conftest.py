@@ -16,7 +16,7 @@ from playwright.sync_api import Browser, sync_playwright
 
 from sallet.folder import read_path
 from sallet.lesson.vocabulary_file import load_vocabulary
-from sallet.publish.assembling import site_files
+from sallet.publish.assembling import look_through, site_files
 from sallet.publish.writer import write_site
 
 if TYPE_CHECKING:
@@ -39,7 +39,7 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = read_path(PROJECT / "demo_course", load_vocabulary())
     assert folder.course is not None
     target = tmp_path_factory.mktemp("demo") / "site"
-    write_site(target, site_files(folder, folder.course, folder.findings(), target))
+    write_site(target, site_files(look_through(folder, folder.course), target))
     return target
 
 

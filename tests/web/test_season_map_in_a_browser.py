@@ -16,9 +16,9 @@ import pytest
 
 from helpers.workshop import lesson_of
 from sallet.folder import read_path
+from sallet.lesson.dangers import DANGERS, danger_of
 from sallet.lesson.values.times import MONTHS, YEAR, day_of_year
 from sallet.lesson.vocabulary_file import load_vocabulary
-from sallet.publish.dangers import DANGERS, danger_of
 from sallet.publish.map_key import map_key
 from sallet.publish.palette import DARK, LIGHT
 from sallet.publish.season_map import map_sheets, season_map

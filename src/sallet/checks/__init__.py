@@ -8,6 +8,9 @@ from sallet.checks import (
     absurd_measure,
     broken_link,
     bullet_without_label,
+    card_photograph_coarse,
+    card_too_full,
+    card_word_too_wide,
     course_file,
     course_incomplete,
     course_key,
@@ -51,6 +54,7 @@ from sallet.checks import (
     no_place_seen,
     no_room,
     no_season,
+    not_in_print,
     not_told_apart,
     observation_far,
     observation_unknown,
@@ -223,5 +227,9 @@ CHECKS: Final[tuple[Check, ...]] = (
     order_against_plants,
     named_out_of_season,
     no_room,
+    card_too_full,
+    card_word_too_wide,
+    card_photograph_coarse,
+    not_in_print,
 )
 """Every check. A new one gets its line here, its module beside, and its cases in the tests."""

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Literal, Protocol
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Mapping
 
+    from sallet.cards.fitting import Fitted
     from sallet.course.model import Course
     from sallet.findings import Severity
     from sallet.lesson.bank import Bank
@@ -64,4 +65,28 @@ class CourseCheck(_Module, Protocol):
         """The function that yields the problems of a course."""
 
 
-Check = LessonCheck | CourseCheck
+class CardCheck(_Module, Protocol):
+    """A module that checks a field card that has been measured."""
+
+    @property
+    def LOOKS_AT(self) -> Literal["card"]:  # noqa: N802
+        """What `check` is given first."""
+
+    @property
+    def check(self) -> Callable[[Fitted, Bank], Iterator[Problem]]:
+        """The function that yields the problems of a card."""
+
+
+class PrintCheck(_Module, Protocol):
+    """A module that checks a text that may come into print."""
+
+    @property
+    def LOOKS_AT(self) -> Literal["print"]:  # noqa: N802
+        """What `check` is given first."""
+
+    @property
+    def check(self) -> Callable[[str, frozenset[str]], Iterator[Problem]]:
+        """The function that yields the problems of a text; with it go the letters that fonts lack."""
+
+
+Check = LessonCheck | CourseCheck | CardCheck | PrintCheck

@@ -10,6 +10,7 @@ from sallet.findings import Finding, Severity, in_order
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
 
+    from sallet.cards.printed import Printed
     from sallet.checks.problem import Check, Problem
     from sallet.course.model import Course
     from sallet.lesson.bank import Bank
@@ -26,6 +27,30 @@ def run_checks(
     if course:
         found += _course_findings(course, bank, raised)
     return in_order(found)
+
+
+def run_print_checks(printed: Printed, course: Course, bank: Bank) -> list[Finding]:
+    """Return what is found in the measured cards of a course, and in the letters of its texts."""
+    raised = course.severities
+    return in_order([*_card_findings(printed, bank, raised), *_text_findings(printed, raised)])
+
+
+def _card_findings(
+    printed: Printed, bank: Bank, raised: Mapping[str, Severity]
+) -> Iterator[Finding]:
+    for module in CHECKS:
+        if module.LOOKS_AT == "card":
+            for fitted in printed.fitted:
+                for problem in module.check(fitted, bank):
+                    yield _stamped(problem, module, fitted.card.lesson.source, raised)
+
+
+def _text_findings(printed: Printed, raised: Mapping[str, Severity]) -> Iterator[Finding]:
+    for module in CHECKS:
+        if module.LOOKS_AT == "print":
+            for source, text in printed.texts:
+                for problem in module.check(text, printed.missing):
+                    yield _stamped(problem, module, source, raised)
 
 
 def _lesson_findings(

@@ -7,8 +7,9 @@ from typing import Annotated, Any, Final, Literal
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
 from sallet.course.days import Day, Days, SeenDays, one_or_more
+from sallet.course.printing import CardField, DuplexField, PaperField
 from sallet.course.time_zones import TimeZone
-from sallet.course.written import Clock, Count, Language, Length, Lines, Room, Step
+from sallet.course.written import Address, Clock, Count, Language, Length, Lines, Room, Step
 from sallet.findings import Severity
 from sallet.lesson.front_matter import Elevation
 
@@ -73,6 +74,16 @@ class SessionFields(_Strict):
     notes: str = Field("", description="Notes for the students, in Markdown.")
 
 
+class CardFields(_Strict):
+    """The field cards and the paper they are printed on."""
+
+    size: CardField = Field("A6", description="The size of a card.")
+    paper: PaperField = Field("A4", description="The paper of the printer.")
+    duplex: DuplexField = Field(
+        "long edge", description="Over which edge the printer turns the sheet for its back."
+    )
+
+
 class CourseFields(_Strict):
     """The keys of course.yml."""
 
@@ -110,6 +121,10 @@ class CourseFields(_Strict):
     emergency: Lines = Field(
         default_factory=list, description="Whom to ring after a poisoning, one line each."
     )
+    address: Address = Field(
+        "", description="Where the pages are published, for the cards: https://example.org/course/."
+    )
+    cards: CardFields = Field(default_factory=CardFields)
     licence: str = Field("", description="The licence under which the pages may be used.")
     into: str = Field("site_out", description="The output folder, relative to this file.")
     raise_: dict[str, Severity] = Field(

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping
     from datetime import date, time
 
+    from sallet.course.printing import CardName, Duplex, PaperName
     from sallet.course.series import Series
     from sallet.fields import FieldFault
     from sallet.findings import Severity
@@ -84,6 +85,16 @@ class Observation:
 
 
 @dataclass(frozen=True)
+class Printing:
+    """The size of the field cards, and the printer's paper."""
+
+    size: CardName = "A6"
+    paper: PaperName = "A4"
+    duplex: Duplex = "long edge"
+    """Over which edge the printer turns the sheet for its back."""
+
+
+@dataclass(frozen=True)
 class Course:
     """What course.yml says. Folders are as written, relative to the file."""
 
@@ -107,6 +118,9 @@ class Course:
     """A name of the IANA time zone database: `Europe/London`."""
     units_first: System = "metric"
     emergency: tuple[str, ...] = ()
+    address: str = ""
+    """Where the pages are published."""
+    cards: Printing = field(default_factory=Printing)
     licence: str = ""
     into: str = "site_out"
     severities: Mapping[str, Severity] = field(default_factory=dict)

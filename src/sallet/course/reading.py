@@ -13,7 +13,7 @@ from sallet.course.entries import (
 )
 from sallet.course.keys import CourseFields
 from sallet.course.meetings import sessions_of
-from sallet.course.model import After, Course, Observation, Place
+from sallet.course.model import After, Course, Observation, Place, Printing
 from sallet.fields import json_schema, read_fields
 from sallet.yamltext import read_yaml
 
@@ -47,6 +47,8 @@ def read_course(source: Source) -> Course:
         seen_here=tuple(_observations(fields)),
         units_first=fields.units_first,
         emergency=tuple(fields.emergency),
+        address=fields.address,
+        cards=Printing(fields.cards.size, fields.cards.paper, fields.cards.duplex),
         licence=fields.licence.strip(),
         into=fields.into,
         severities=fields.raise_,

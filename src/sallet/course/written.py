@@ -17,6 +17,10 @@ LENGTH: Final = (
     r"(([0-9]{1,4}) ?(mins?|minutes?))?$"
 )
 STEP: Final = r"^(day|week|fortnight|([1-9][0-9]{0,2}) (day|week|fortnight)s?)$"
+ADDRESS: Final = (
+    r"^https?://[A-Za-z0-9][A-Za-z0-9.-]*(:[0-9]{1,5})?(/[A-Za-z0-9._~!$&'()*+,;=:@%/-]*)?$"
+)
+"""A web address in ASCII (RFC 3986), without a query or a fragment: file names are put behind it."""
 LONGEST: Final = 24 * 60
 """Minutes of a session."""
 LONGEST_STEP: Final = 366
@@ -59,12 +63,22 @@ def _step(value: Any) -> int:
     return days
 
 
+def _address(value: Any) -> str:
+    if not re.fullmatch(ADDRESS, str(value)):
+        raise ValueError("expected an address such as https://example.org/course/")
+    return str(value)
+
+
 def _whole(value: Any) -> int:
     if not re.fullmatch(r"-?[0-9]{1,9}", str(value)):
         raise ValueError("expected a whole number")
     return int(value)
 
 
+Address = Annotated[
+    str,
+    BeforeValidator(_address, json_schema_input_type=Annotated[str, Field(pattern=ADDRESS)]),
+]
 Clock = Annotated[
     time, BeforeValidator(_clock, json_schema_input_type=Annotated[str, Field(pattern=TIME)])
 ]

@@ -153,24 +153,28 @@ def view_box(room: Box) -> str:
     return f"{left} {top} {round(room.right + 1) - left} {round(-room.bottom + 1) - top}"
 
 
-def standalone(ink: Ink, room: Box, *, ink_colour: str = "#1b1b1b", paper: str = "#fff") -> str:
-    """Return a drawing as an SVG file of its own, with its colours in it."""
+def standalone(
+    ink: Ink, room: Box, *, ink_colour: str = "#1b1b1b", paper: str = "#fff", broader: float = 1.0
+) -> str:
+    """Return a drawing as an SVG file of its own, with its colours in it; `broader` as for `style`."""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="{view_box(room)}">'
-        f"<style>{style(ink_colour, paper)}</style>{ink_svg(ink, 'd')}</svg>"
+        f"<style>{style(ink_colour, paper, broader=broader)}</style>{ink_svg(ink, 'd')}</svg>"
     )
 
 
-def style(ink_colour: str, paper: str, svg: str = "svg") -> str:
+def style(ink_colour: str, paper: str, svg: str = "svg", *, broader: float = 1.0) -> str:
     """Return the style rules of the pens for the drawings that the selector `svg` finds.
 
-    Copies inherit from the drawing, and no rule for their paths may look outside them.
+    Copies inherit from the drawing, and no rule for their paths may look outside them. A drawing
+    that is made small gets pens so many times `broader`.
     """
+    widths = {pen: f"{width * broader:.3g}" for pen, width in WIDTHS.items()}
     return (
-        f"{svg}{{fill:{paper};stroke:{ink_colour};stroke-width:{WIDTHS['line']};"
+        f"{svg}{{fill:{paper};stroke:{ink_colour};stroke-width:{widths['line']};"
         "stroke-linejoin:round;stroke-linecap:round}"
-        f"path.open{{fill:none}}path.thin{{stroke-width:{WIDTHS['thin']}}}"
-        f"path.fine{{stroke-width:{WIDTHS['fine']}}}"
-        f"path.dotted{{stroke-width:{WIDTHS['dotted']};stroke-dasharray:.1 3.4}}"
+        f"path.open{{fill:none}}path.thin{{stroke-width:{widths['thin']}}}"
+        f"path.fine{{stroke-width:{widths['fine']}}}"
+        f"path.dotted{{stroke-width:{widths['dotted']};stroke-dasharray:.1 {3.4 * broader:.3g}}}"
         f"path.solid{{fill:{ink_colour};stroke:none}}path.paper{{stroke:none}}"
     )

@@ -2,24 +2,30 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from sallet.findings import in_order
+from sallet.publish.card_files import card_jobs, is_card_file
 from sallet.publish.links import lost_links
 from sallet.publish.pages import build_pages
 from sallet.publish.photographs import Copy, Photograph, make_copies, plan_copies
+from sallet.publish.prints import set_in_print
 from sallet.publish.site import Site
 from sallet.publish.writer import Written, kept_file, made_files, make_sure_it_is_ours, write_site
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
+    from sallet.cards.printed import Printed
     from sallet.course.model import Course
     from sallet.findings import Finding
     from sallet.folder import Folder
     from sallet.lesson.bank import Bank
     from sallet.lesson.model import Lesson
     from sallet.publish.links import LostLink
+    from sallet.typesetting.engine import Progress
 
 PICTURES = "pictures/"
 
@@ -38,42 +44,86 @@ def output_folder(folder: Folder, course: Course) -> Path:
     return (folder.home / course.into).resolve()
 
 
-def assemble(
-    folder: Folder, course: Course, findings: Sequence[Finding], *, draft: bool = False
-) -> Written:
-    """Write the site of a course that has been read and checked.
+@dataclass(frozen=True)
+class Checked:
+    """A course that has been read, checked and measured."""
 
-    Raises NotOurs, LinksLost or OSError; the old course then stays whole.
+    folder: Folder
+    course: Course
+    findings: tuple[Finding, ...] = ()
+    printed: Printed | None = None
+    draft: bool = False
+
+    @property
+    def target(self) -> Path:
+        """Return the folder into which it is assembled."""
+        return output_folder(self.folder, self.course)
+
+
+def look_through(folder: Folder, course: Course, progress: Progress | None = None) -> Checked:
+    """Return a course with all that is found in its lessons and in its cards, which are measured.
+
+    `progress` is told of the cards.
     """
-    target = output_folder(folder, course)
+    printed = folder.measured(progress)
+    found = folder.print_findings(printed) if printed else []
+    return Checked(folder, course, tuple(in_order([*folder.findings(), *found])), printed)
+
+
+def as_draft(checked: Checked, progress: Progress | None = None) -> Checked:
+    """Return a course with faults that stop it as a draft: its cards say so, and are measured again."""
+    return replace(checked, printed=checked.folder.measured(progress, draft=True), draft=True)
+
+
+def assemble(checked: Checked, progress: Progress | None = None) -> Written:
+    """Write the site of a course; `progress` is told of the documents that are typeset.
+
+    Raises NotOurs, LinksLost, Untypeset, EngineDied or OSError; the old course then stays whole.
+    """
+    make_sure_it_is_ours(checked.target)
+    return write_site(checked.target, site_files(checked, checked.target, progress))
+
+
+def print_cards(checked: Checked, target: Path, progress: Progress | None = None) -> Written:
+    """Write the field cards of a course into a folder; what else sallet made there stays.
+
+    Raises NotOurs, Untypeset, EngineDied or OSError; the folder then stays as it was.
+    """
     make_sure_it_is_ours(target)
-    return write_site(target, site_files(folder, course, findings, target, draft=draft))
+    fitted = checked.printed.fitted if checked.printed else ()
+    jobs = dict(card_jobs(fitted, checked.course, checked.folder.bank.vocabulary))
+    return write_site(target, dict(_others(target)) | set_in_print(jobs, progress))
+
+
+def _others(target: Path) -> Iterator[tuple[str, bytes]]:
+    for path in made_files(target):
+        if not is_card_file(path) and (target / path).is_file():
+            yield path, (target / path).read_bytes()
 
 
 def site_files(
-    folder: Folder,
-    course: Course,
-    findings: Sequence[Finding],
-    target: Path,
-    *,
-    draft: bool = False,
+    checked: Checked, target: Path, progress: Progress | None = None
 ) -> dict[str, bytes]:
     """Return the files of a course's site, by path; photographs come from `target` if there.
 
-    Raises LinksLost where a page leads nowhere.
+    Raises LinksLost where a page leads nowhere, Untypeset or EngineDied where print fails.
     """
+    folder = checked.folder
     photographs = {
         lesson.slug: tuple(_photographs(lesson, folder.bank)) for lesson in folder.lessons
     }
-    site = Site(course, folder.bank, folder.lessons, tuple(findings), photographs, draft)
+    site = Site(
+        checked.course, folder.bank, folder.lessons, checked.findings, photographs,
+        checked.draft, checked.printed,
+    )  # fmt: skip
     pages = list(build_pages(site))
     originals = [photograph for found in photographs.values() for photograph in found]
     files = {page.path: page.text.encode() for page in pages}
     files |= dict(_pictures(originals, folder.bank, target))
-    lost = list(lost_links(pages, files))
+    lost = list(lost_links(pages, {*files, *site.prints}))
     if lost:
         raise LinksLost(lost)
-    return files
+    return files | set_in_print(site.prints, progress)
 
 
 def _photographs(lesson: Lesson, bank: Bank) -> Iterator[Photograph]:

@@ -5,7 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
-from sallet.publish.sheets import cautions_elsewhere
+from markupsafe import Markup, escape
+
+from sallet.cards.plain import runs, text_of
+from sallet.publish.prose import PAGE_END
+from sallet.publish.sheets import PLANTS, cautions_elsewhere
 from sallet.study.contrast import one_of_each_kind
 from sallet.study.features import feature_of, feature_words
 
@@ -13,6 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
 
     from sallet.lesson.model import Lesson
+    from sallet.lesson.vocabulary import Vocabulary
     from sallet.publish.sheet import CautionText, Double, Sheet
     from sallet.publish.sheets import Setting
     from sallet.season.plan import Meeting
@@ -45,13 +50,20 @@ class Warned:
     """A look-alike that costs a life or a night in hospital, and the food it is taken for."""
 
     food: Lesson
-    double: Double
+    name: str
+    danger: str
+    page: str
+    """The way to where the pages of plants tell of it, or an empty string."""
     is_about: bool
     """Whether its own lesson says that it can be seen on the day, or may be."""
-    look_at: tuple[str, ...] = ()
+    has_times: bool
+    """Whether it is taught, so that anything is known of its times."""
+    look_at: tuple[str, ...]
     """What can be seen on the day that tells the two apart, what is reliable first."""
-    is_sure: bool = False
+    is_sure: bool
     """Whether that suffices to tell them surely apart."""
+    settled_by: Markup
+    """How the teacher makes sure where it does not."""
 
 
 @dataclass(frozen=True)
@@ -80,25 +92,42 @@ def briefing_of(meeting: Meeting, sheets: Mapping[str, Sheet], setting: Setting)
 def _warned(sheets: Iterable[Sheet], day: int, setting: Setting) -> Iterator[Warned]:
     about = {slug for slug, year in setting.years.items() if year.may_be_seen(day)}
     for sheet in sheets:
-        tellings = {told.name: told for told in setting.tellings.get(sheet.lesson.slug, ())}
-        for double in sheet.doubles:
-            if double.is_grave:
-                is_about = double.page.removesuffix(".html") in about
-                telling = tellings[double.name]
-                yield Warned(
-                    sheet.lesson, double, is_about, tuple(_look_at(telling, day, setting)),
-                    telling.is_sure(day) and day not in telling.unsure,
-                )  # fmt: skip
+        lesson, doubles = sheet.lesson, {double.name: double for double in sheet.doubles}
+        # A plant that harms and that only its own lesson names is warned of too.
+        for telling in setting.tellings.get(lesson.slug, ()):
+            other = telling.other.slug if telling.other else ""
+            double = doubles.get(telling.name) if telling.look else None
+            yield Warned(
+                food=lesson,
+                name=telling.name,
+                danger=telling.danger,
+                page=_page(telling, lesson, double, setting),
+                is_about=other in about,
+                has_times=other in setting.years,
+                look_at=look_at(telling, day, setting.bank.vocabulary),
+                is_sure=telling.is_sure_all_week(day),
+                settled_by=double.settled_by
+                if double
+                else escape(text_of(runs(telling.settled_by))),
+            )
 
 
-def _look_at(telling: Telling, day: int, setting: Setting) -> Iterator[str]:
-    # One of a kind: what tells of the same thing says nothing more to a group that stands waiting.
-    for contrast in one_of_each_kind(telling.on(day))[:MOST_LOOKED_AT]:
-        yield feature_words(feature_of(contrast, setting.bank.vocabulary), telling.name)
+def _page(telling: Telling, food: Lesson, double: Double | None, setting: Setting) -> str:
+    if double:
+        return f"{PLANTS}{food.slug}{PAGE_END}#{double.ident}"
+    slug = telling.other.slug if telling.other else ""
+    return f"{PLANTS}{slug}{PAGE_END}" if slug in setting.taught else ""
+
+
+def look_at(telling: Telling, day: int, vocabulary: Vocabulary) -> tuple[str, ...]:
+    """Return what can be seen on a day that tells two plants apart, one of a kind."""
+    # What tells of the same thing says nothing more to a group that stands waiting.
+    signs = one_of_each_kind(telling.on(day))[:MOST_LOOKED_AT]
+    return tuple(feature_words(feature_of(sign, vocabulary), telling.name) for sign in signs)
 
 
 def _told(lessons: Iterable[Lesson], setting: Setting) -> Iterator[Told]:
     for lesson in lessons:
-        for caution in cautions_elsewhere(lesson, setting, "plants/"):
+        for caution in cautions_elsewhere(lesson, setting, PLANTS):
             if not caution.kind or caution.kind in OUTDOORS:
                 yield Told(lesson, caution)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
+from sallet.lesson.dangers import danger_of
 from sallet.lesson.model import GRAVE
 from sallet.publish.anchors import double_idents
-from sallet.publish.dangers import danger_of
 from sallet.publish.prose import PAGE_END
 from sallet.publish.sheets import PLANTS
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from itertools import groupby
 from typing import TYPE_CHECKING, Final, cast
 
-from sallet.publish.dangers import danger_of
+from sallet.lesson.dangers import danger_of
 from sallet.publish.key_against import harms, look_alikes
 from sallet.publish.key_words import organ_asked, state_asked
 from sallet.study.glossary import anchor

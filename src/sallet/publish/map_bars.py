@@ -11,15 +11,15 @@ from markupsafe import Markup
 
 from sallet.lesson.values.times import YEAR
 from sallet.publish.map_parts import fill_of, marks, stripes
-from sallet.publish.strips import runs, split
+from sallet.season.strip import runs, split
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from sallet.publish.map_lanes import Lane
     from sallet.publish.map_parts import Look
-    from sallet.publish.strips import Run
     from sallet.season.here import Kind, Row, Stretch
+    from sallet.season.strip import Run
 
 THIN: Final = ("30%", "40%")
 """Top and height of what can be seen."""

@@ -9,7 +9,7 @@ from markupsafe import Markup
 from sallet.publish.map_bars import doubt_bar, full_bar, soft_bar, thin_bar
 from sallet.publish.map_lanes import lanes_of
 from sallet.publish.map_parts import LOOKS
-from sallet.publish.strips import NOT_SURE
+from sallet.season.strip import NOT_SURE
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence

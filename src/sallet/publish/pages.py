@@ -6,9 +6,11 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final
 
+from sallet.lesson.dangers import DANGERS, danger_of
 from sallet.publish.briefing import STANDING
-from sallet.publish.dangers import DANGERS, danger_of
+from sallet.publish.card_files import card_path
 from sallet.publish.palette import DARK, LIGHT
+from sallet.publish.papers_page import papers, walk_sheets
 from sallet.publish.plates import plate_file
 from sallet.publish.templates import site_templates
 from sallet.season.reasons import taken_for_words
@@ -20,14 +22,15 @@ if TYPE_CHECKING:
 
 NAVIGATION: Final = (
     ("index.html", "The course"),
+    ("safety.html", "Safety"),
     ("syllabus.html", "Sessions"),
     ("season.html", "Season"),
     ("look-alikes.html", "Look-alikes"),
     ("key.html", "Key"),
     ("families.html", "Families"),
+    ("papers.html", "Papers"),
     ("words.html", "Words"),
     ("sources.html", "Sources"),
-    ("safety.html", "Safety"),
 )
 """The pages that every page leads to."""
 
@@ -65,7 +68,7 @@ def _home(site: Site) -> Iterator[Page]:
 
 def _syllabus(site: Site) -> Iterator[Page]:
     yield _page(site, "syllabus.html", "syllabus.html", standing=STANDING,
-                taken_for_words=taken_for_words)  # fmt: skip
+                taken_for_words=taken_for_words, walks=walk_sheets(site))  # fmt: skip
 
 
 def _season(site: Site) -> Iterator[Page]:
@@ -88,7 +91,8 @@ def _plants(site: Site) -> Iterator[Page]:
     for sheet in site.sheets:
         before, after = site.neighbours(sheet)
         path = f"plants/{sheet.lesson.slug}.html"
-        yield _page(site, path, "plant.html", sheet=sheet, before=before, after=after)
+        yield _page(site, path, "plant.html", sheet=sheet, before=before, after=after,
+                    card=card_path(sheet.lesson.slug))  # fmt: skip
 
 
 def _plates(site: Site) -> Iterator[Page]:
@@ -99,6 +103,10 @@ def _plates(site: Site) -> Iterator[Page]:
             lesson = sheet.lesson
             text = plate_file(lesson.name, lesson.front.scientific_name, figures)
             yield Page(f"plates/{lesson.slug}.svg", text)
+
+
+def _papers(site: Site) -> Iterator[Page]:
+    yield _page(site, "papers.html", "papers.html", papers=papers(site))
 
 
 def _look_alikes(site: Site) -> Iterator[Page]:
@@ -145,6 +153,7 @@ BUILDERS: Final[tuple[Builder, ...]] = (
     _poster,
     _plants,
     _plates,
+    _papers,
     _look_alikes,
     _pairs,
     _keys,

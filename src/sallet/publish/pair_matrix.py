@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final, Literal
 
-from sallet.publish.dangers import DANGERS, danger_of
+from sallet.lesson.dangers import DANGERS, danger_of
 from sallet.publish.pair_comparing import is_grave
 from sallet.study.contrast import tell_apart
 

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 from itertools import chain, count
 from typing import TYPE_CHECKING, Final
 
+from sallet.lesson.dangers import danger_of
 from sallet.lesson.model import GRAVE
 from sallet.lesson.places import place_named
-from sallet.publish.dangers import danger_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping

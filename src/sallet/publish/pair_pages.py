@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TYPE_CHECKING, Final
 
-from sallet.publish.dangers import danger_of
+from sallet.lesson.dangers import danger_of
 from sallet.publish.pair_drawings import pair_figures
 from sallet.publish.pair_table import key_of, pair_groups
 from sallet.publish.prose import PAGE_END

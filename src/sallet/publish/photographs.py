@@ -76,14 +76,24 @@ def _widths(width: int) -> Sequence[int]:
 
 def make_copies(data: bytes, copies: Sequence[Copy]) -> Iterator[tuple[Copy, bytes]]:
     """Yield the copies of a photograph. The same bytes give the same copies."""
-    with Image.open(io.BytesIO(data)) as image:
-        # A fresh image takes over pixels only: EXIF, GPS, comments and profiles stay behind.
-        upright = _on_white(_in_srgb(ImageOps.exif_transpose(image)))
+    image = upright(data)
     for copy in copies:
-        resized = upright.resize((copy.width, copy.height), Image.Resampling.LANCZOS)
-        clean = Image.new("RGB", resized.size)
-        clean.paste(resized)
-        yield copy, _encoded(clean, copy.ending)
+        yield copy, resized(image, (copy.width, copy.height), copy.ending)
+
+
+def upright(data: bytes) -> Image.Image:
+    """Return a photograph as it is to be seen: upright, in sRGB, on white."""
+    with Image.open(io.BytesIO(data)) as image:
+        return _on_white(_in_srgb(ImageOps.exif_transpose(image)))
+
+
+def resized(image: Image.Image, size: tuple[int, int], ending: str) -> bytes:
+    """Return a picture at a size in pixels, in the format of a file ending, without hidden data."""
+    smaller = image.resize(size, Image.Resampling.LANCZOS)
+    # A fresh image takes over pixels only: EXIF, GPS, comments and profiles stay behind.
+    clean = Image.new("RGB", smaller.size)
+    clean.paste(smaller)
+    return _encoded(clean, ending)
 
 
 def _in_srgb(image: Image.Image) -> Image.Image:

@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup
 
-from sallet.publish.dangers import DANGERS, danger_of
+from sallet.lesson.dangers import DANGERS, danger_of
 from sallet.publish.map_bars import along, firm_runs, lane_bars
 from sallet.publish.map_head import month_lines, season_head, session_lines
 from sallet.publish.map_key import map_key

@@ -35,10 +35,11 @@ from sallet.publish.sheet import (
     SourceText,
     SpellText,
 )
-from sallet.publish.strips import season_strip, strip_name
+from sallet.publish.strips import season_strip
 from sallet.publish.values import Writer, explained
 from sallet.season.looking import spell_words, spells
 from sallet.season.reasons import rule_words, year_words
+from sallet.season.strip import strip_name
 from sallet.season.words import days_words, row_words, seen_words, when_words
 from sallet.study.glossary import glossary
 

@@ -19,6 +19,7 @@ from sallet.publish.pair_comparing import Comparer
 from sallet.publish.pair_matrix import matrices
 from sallet.publish.pair_pages import PairMaker
 from sallet.publish.pair_untold import untold
+from sallet.publish.prints import print_jobs
 from sallet.publish.prose import PAGE_END, Scribe
 from sallet.publish.season_map import map_sheets, season_map
 from sallet.publish.sheets import PLANTS, Setting, doubles_elsewhere, plant_sheet
@@ -33,6 +34,7 @@ if TYPE_CHECKING:
 
     from markupsafe import Markup
 
+    from sallet.cards.printed import Printed
     from sallet.course.model import Course
     from sallet.findings import Finding
     from sallet.lesson.bank import Bank
@@ -50,6 +52,7 @@ if TYPE_CHECKING:
     from sallet.season.here import PlantYear
     from sallet.season.plan import Meeting, Plan
     from sallet.study.glossary import UsedLabel, UsedSubject
+    from sallet.typesetting.jobs import Job
 
 
 SESSIONS: Final = "sessions.ics"
@@ -101,6 +104,8 @@ class Site:
     findings: tuple[Finding, ...]
     photographs: Mapping[str, tuple[Photograph, ...]]
     draft: bool = False
+    printed: Printed | None = None
+    """What was measured of the field cards; without it nothing is printed."""
 
     @cached_property
     def plan(self) -> Plan:
@@ -245,6 +250,11 @@ class Site:
     def words(self) -> tuple[UsedSubject, ...]:
         """Return the words that the course's lessons use."""
         return glossary(self.lessons, self.bank.vocabulary)
+
+    @cached_property
+    def prints(self) -> Mapping[str, Job]:
+        """Return what is printed besides the pages, by path."""
+        return print_jobs(self) if self.printed else {}
 
     @cached_property
     def keys(self) -> tuple[KeyPage, ...]:

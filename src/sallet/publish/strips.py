@@ -8,20 +8,27 @@ harms, the bar is broken, and crosses stand in a row of their own.
 
 from __future__ import annotations
 
-from itertools import groupby
 from typing import TYPE_CHECKING, Final, Literal
 
 from markupsafe import Markup
 
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR
 from sallet.season.move import windows_of
-from sallet.season.words import days_words, row_words
+from sallet.season.strip import (
+    NOT_SURE,
+    doubts_of,
+    runs,
+    split,
+    strip_name,
+    strip_rows,
+    strip_words,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from sallet.lesson.value import Window
     from sallet.season.here import Kind, Row, Stretch
+    from sallet.season.strip import Run
 
 WIDTH: Final = 344
 """All lengths are in units of the drawing; a phone shows about one to a pixel."""
@@ -30,8 +37,6 @@ ROW: Final = 20
 BAR: Final = 11
 HEAD: Final = 18
 FOOT: Final = 4
-NOT_SURE: Final = "not yet sure"
-"""Said of weeks in which what is gathered is not surely told from a plant that harms."""
 _CROSS: Final = 8
 """From one cross to the next."""
 _ARM: Final = 3.2
@@ -44,20 +49,12 @@ _DAY: Final = (WIDTH - NAMES - 2) / YEAR
 _LONGEST: Final = 17
 """Letters of a row's name that have room at its left."""
 
-Run = tuple[int, int]
-"""From the first to the last day, inside one year."""
-
-
-def strip_name(row: Row) -> str:
-    """Return how a row is called at its left: `eat leaves`."""
-    return f"eat {row.name}" if row.kind == "eaten" else row.name
-
 
 def season_strip(name: str, rows: Sequence[Row], ident: str) -> Markup:
     """Return the drawing of a plant's year; `ident` makes its ids its own on the page."""
-    drawn = [row for row in rows if row.windows]
+    drawn = strip_rows(rows)
     eaten = [row for row in drawn if row.kind == "eaten"]
-    doubt = frozenset[int]().union(*(row.not_sure for row in rows))
+    doubt = doubts_of(rows)
     height = HEAD + ROW * (len(drawn) + bool(doubt)) + FOOT
     return Markup(
         '<svg class="strip" viewBox="0 0 {width} {height}" role="img" '
@@ -65,7 +62,7 @@ def season_strip(name: str, rows: Sequence[Row], ident: str) -> Markup:
         '<title id="{ident}-title">{name} through the year</title>'
         '<desc id="{ident}-words">{words}</desc>{months}{rows}</svg>'
     ).format(
-        width=WIDTH, height=height, ident=ident, name=name, words=_in_words(drawn, doubt),
+        width=WIDTH, height=height, ident=ident, name=name, words=strip_words(rows),
         months=Markup("").join(_months(height)),
         rows=Markup("").join(_rows(drawn, len(eaten), doubt)),
     )  # fmt: skip
@@ -78,13 +75,6 @@ def _rows(drawn: Sequence[Row], eaten: int, doubt: frozenset[int]) -> Iterator[M
         yield _row(row, HEAD + ROW * (at + (shift and at >= eaten)))
     if doubt:
         yield _doubt(doubt, HEAD + ROW * eaten)
-
-
-def _in_words(rows: Sequence[Row], doubt: frozenset[int]) -> str:
-    told = [f"{strip_name(row)}: {row_words(row)}" for row in rows]
-    if doubt:
-        told.append(f"{NOT_SURE}: {days_words(doubt)}")
-    return "; ".join(told) + "."
 
 
 def _x(day: float) -> str:
@@ -122,20 +112,6 @@ def _stretch(row: Row, stretch: Stretch, top: int) -> Markup:
     )
     soft = (_soft(kind, run, top) for end in stretch.unsure for run in runs(end))
     return Markup("").join((*soft, *certain))
-
-
-def runs(window: Window) -> tuple[Run, ...]:
-    """Return a window as runs from and to that do not cross the new year."""
-    if window.first <= window.last:
-        return ((window.first, window.last),)
-    return ((window.first, YEAR), (1, window.last))
-
-
-def split(run: Run, days: frozenset[int]) -> Iterator[tuple[Run, bool]]:
-    """Yield the parts of a run that lie within some days or outside of them, and which it is."""
-    for within, part in groupby(range(run[0], run[1] + 1), days.__contains__):
-        found = tuple(part)
-        yield (found[0], found[-1]), within
 
 
 def _doubt(days: frozenset[int], top: int) -> Markup:

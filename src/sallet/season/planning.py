@@ -43,6 +43,14 @@ def season_of(course: Course, bank: Bank, lessons: Iterable[Lesson]) -> tuple[Te
     return _season(plant_years(course, bank), bank, lessons)[0]
 
 
+def year_and_tellings(
+    course: Course, bank: Bank, lessons: Iterable[Lesson]
+) -> tuple[tuple[PlantYear, ...], Mapping[str, Tellings]]:
+    """Return each plant's year in season order, and how each food plant is told from what harms."""
+    plants, told = _season(plant_years(course, bank), bank, lessons)
+    return tuple(plant.year for plant in plants), told
+
+
 def _season(
     years: Mapping[str, PlantYear], bank: Bank, lessons: Iterable[Lesson]
 ) -> tuple[tuple[Teachable, ...], Mapping[str, Tellings]]:

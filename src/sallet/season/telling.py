@@ -69,6 +69,10 @@ class Telling:
         """Return whether what can be seen on a day suffices to tell the plants apart."""
         return tell_apart(self.on(day))
 
+    def is_sure_all_week(self, day: int) -> bool:
+        """Return whether it is sure on a day, and on every day of its week on which it is gathered."""
+        return self.is_sure(day) and day not in self.unsure
+
     def sure_among(self, days: Iterable[int]) -> Days:
         """Return those of some days on which what can be seen suffices."""
         # Few sets of signs are seen in a year: each is weighed once.

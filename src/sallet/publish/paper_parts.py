@@ -1,0 +1,66 @@
+"""What the papers of a course have in common: the head of each, and words as templates take them."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from sallet.cards.content import KEEP
+from sallet.cards.sizes import PAPERS
+from sallet.lesson.dangers import DANGERS, danger_of
+from sallet.publish.sheets import STAMPS
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from sallet.cards.plain import Run
+    from sallet.lesson.model import Lesson
+    from sallet.publish.site import Site
+
+Runs = list[list[str]]
+"""Words with their style, as JSON holds them."""
+
+
+def head_data(site: Site, title: str) -> dict[str, Any]:
+    """Return what every paper is given; the paper's size is in millimetres, held upright."""
+    course = site.course
+    size = PAPERS[course.cards.paper]
+    return {
+        "title": f"{title} · {course.title}" if course.title else title,
+        "course": course.title,
+        "author": [course.teacher] if course.teacher else [],
+        "language": course.language,
+        "paper": {"width": size.width, "height": size.height},
+        "draft": site.draft,
+    }
+
+
+def emergency_data(site: Site) -> dict[str, Any]:
+    """Return whom to ring, as course.yml says it, and what is true whoever is rung."""
+    return {"lines": list(site.course.emergency), "keep": KEEP}
+
+
+def runs_data(runs: Iterable[Run]) -> Runs:
+    """Return words as JSON holds them."""
+    return [[run.text, run.style] for run in runs]
+
+
+def plant_data(lesson: Lesson) -> dict[str, str]:
+    """Return how a plant is named: its names, and its danger in shape and word."""
+    front = lesson.front
+    return {
+        "name": lesson.name,
+        "scientific": front.scientific_name,
+        **danger_data(danger_of(lesson)),
+    }
+
+
+def danger_data(danger: str) -> dict[str, str]:
+    """Return a danger with its shape and its word."""
+    shape, word = DANGERS[danger]
+    return {"danger": danger, "shape": shape, "word": word}
+
+
+def unread_words(lesson: Lesson, site: Site) -> str:
+    """Return the stamp of a lesson that no second reader has checked; nothing where one has."""
+    checks = {found.check for found in site.findings if found.file == lesson.source.path}
+    return STAMPS["unreviewed"] if "unreviewed" in checks else ""

@@ -1,0 +1,37 @@
+"""All that is printed: a literal table of what makes documents, and the documents typeset."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from sallet.publish.card_files import card_jobs
+from sallet.publish.paper_poster import poster_papers
+from sallet.publish.paper_questions import question_papers
+from sallet.publish.paper_walks import walk_papers
+from sallet.typesetting.engine import typeset
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping
+
+    from sallet.publish.site import Site
+    from sallet.typesetting.engine import Progress
+    from sallet.typesetting.jobs import Job
+
+
+def _cards(site: Site) -> Iterator[tuple[str, Job]]:
+    if site.printed:
+        yield from card_jobs(site.printed.fitted, site.course, site.bank.vocabulary)
+
+
+MAKERS: Final = (_cards, walk_papers, poster_papers, question_papers)
+"""What makes documents of a course, each with its path in the site."""
+
+
+def print_jobs(site: Site) -> dict[str, Job]:
+    """Return the documents of a course by path."""
+    return dict(made for maker in MAKERS for made in maker(site))
+
+
+def set_in_print(jobs: Mapping[str, Job], progress: Progress | None = None) -> dict[str, bytes]:
+    """Return documents typeset, by path. Raises Untypeset or EngineDied."""
+    return dict(zip(jobs, typeset(list(jobs.values()), progress), strict=True))
