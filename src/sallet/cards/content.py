@@ -13,7 +13,7 @@ from sallet.cards.doubles import double_lines
 from sallet.cards.facts import fact_runs, value_words
 from sallet.cards.model import Block, Card, Line, Side
 from sallet.cards.photograph import fine_photograph
-from sallet.cards.plain import Run, joined, paragraphs, plain, runs
+from sallet.cards.plain import Run, joined, paragraphs, plain, runs, sentences
 from sallet.cards.sizes import CARD_SIZES
 from sallet.season.words import row_words
 from sallet.study.features import organ_words
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from sallet.cards.setting import CardSetting
     from sallet.lesson.model import Caution, EdiblePart, Fact, Lesson, Removal
     from sallet.season.here import Row
+    from sallet.units import System
 
 KNOW_IT: Final = "Know it by"
 FOOD_TITLES: Final = {
@@ -67,6 +68,8 @@ SPEAKS_FOR_ITSELF: Final = ("setting", "light", "moisture", "lime", "protection"
 FIRST: Final = "first aid"
 """The kind of caution that stands first on the card of a plant that harms."""
 AMOUNT: Final = "amount"
+OF_TASTE: Final = ("taste", "texture in the mouth", "texture", "stands in for")
+"""What is said of an edible part that is no limit to how it is eaten: the page tells it."""
 
 
 def make_card(lesson: Lesson, setting: CardSetting) -> Card:
@@ -136,11 +139,9 @@ def _key_feature(fact: Fact, setting: CardSetting) -> Line:
 def _eaten(part: EdiblePart, row: Row, setting: CardSetting) -> Line:
     first = setting.course.units_first
     ways = value_words(part.ways, first)
-    amounts = [f for f in part.facts if f.label == AMOUNT]
-    told = [part.on_card] if part.on_card else [part.timing.note.text]
-    amount = [plain(value_words(fact.items, first)) for fact in amounts if not part.on_card]
+    told = runs(part.on_card) if part.on_card else _limits(part, first)
     return Line(
-        joined([plain(row_words(row)), plain(ways), *amount, *map(runs, told)], Run("; ")),
+        joined([plain(row_words(row)), plain(ways), told], Run("; ")),
         label=part.timing.name,
         what=f"the edible part `{part.timing.name}`",
         span=part.card_span if part.on_card else part.timing.span,
@@ -148,10 +149,21 @@ def _eaten(part: EdiblePart, row: Row, setting: CardSetting) -> Line:
     )
 
 
+def _limits(part: EdiblePart, first: System) -> tuple[Run, ...]:
+    """Return what is said of an edible part, but for how it tastes."""
+    facts = [
+        joined(
+            [plain("" if fact.label == AMOUNT else fact.label), fact_runs(fact, first)], Run(" ")
+        )
+        for fact in part.facts
+        if fact.label not in OF_TASTE
+    ]
+    return joined([*facts, runs(part.timing.note.text)], Run("; "))
+
+
 def _removed(removal: Removal) -> Line:
-    told = removal.on_card or f"{removal.reason.value} {removal.note.text}"
     return Line(
-        runs(told),
+        runs(removal.on_card) or sentences(runs(removal.reason.value), runs(removal.note.text)),
         label=removal.name.value,
         what=f"the part to remove `{removal.name.value}`",
         span=removal.card_span if removal.on_card else removal.reason.span,
@@ -160,9 +172,8 @@ def _removed(removal: Removal) -> Line:
 
 
 def _caution(caution: Caution) -> Line:
-    told = caution.on_card or f"{caution.text.value} {caution.note.text}"
     return Line(
-        runs(told),
+        runs(caution.on_card) or sentences(runs(caution.text.value), runs(caution.note.text)),
         label=caution.kind,
         what=f"the caution on {caution.kind}" if caution.kind else "the caution",
         span=caution.card_span if caution.on_card else caution.text.span,
@@ -197,7 +208,7 @@ def _places(lesson: Lesson, setting: CardSetting) -> Iterator[Line]:
 
 
 def _in_a_row(lesson: Lesson, name: str, setting: CardSetting) -> Iterator[Line]:
-    """Yield the facts of a section as one line."""
+    """Yield the facts of a section as one line; the notes of habitat and range are the page's."""
     facts = lesson.facts_of(name)
     if facts:
         yield Line(
@@ -210,10 +221,11 @@ def _in_a_row(lesson: Lesson, name: str, setting: CardSetting) -> Iterator[Line]
 
 
 def _short(fact: Fact, setting: CardSetting) -> tuple[Run, ...]:
-    if fact.on_card:
-        return runs(fact.on_card)
-    value = value_words(fact.items, setting.course.units_first)
-    return plain(value if fact.label in SPEAKS_FOR_ITSELF else f"{fact.label} {value}")
+    first = setting.course.units_first
+    keeps_note = fact.on_card or fact.subject == "harvest"
+    told = fact_runs(fact, first) if keeps_note else plain(value_words(fact.items, first))
+    label = "" if fact.on_card or fact.label in SPEAKS_FOR_ITSELF else fact.label
+    return joined([plain(label), told], Run(" "))
 
 
 def _harvest(lesson: Lesson, setting: CardSetting) -> Iterator[Line]:

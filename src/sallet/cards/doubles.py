@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from sallet.cards.model import Line
-from sallet.cards.plain import Run, joined, plain, runs
+from sallet.cards.plain import Run, joined, plain, runs, sentences
 from sallet.season.looking import features_named
 from sallet.season.words import days_words
 from sallet.study.contrast import contrasts, reliable_first
@@ -22,7 +22,6 @@ WORST_FIRST: Final = ("deadly", "poisonous", "unknown", "harmful", "harmless", "
 EATEN_FIRST: Final = ("food", "harmless", "harmful", "unknown", "poisonous", "deadly")
 """In this order on that of a plant that harms: whoever takes it for food is in danger."""
 NOTHING_TELLS: Final = "nothing recorded tells them apart: leave both"
-_ENDS: Final = (".", "!", "?", "…")
 
 
 def double_lines(lesson: Lesson, setting: CardSetting) -> tuple[Line, ...]:
@@ -92,5 +91,4 @@ def _with_doubt(
         Run("Not yet sure", "strong"),
         *runs(f"{days_words(telling.unsure, about=about)}: {settled}"),
     )
-    stop = " " if tell and tell[-1].text.endswith(_ENDS) else ". "
-    return joined([tell, joined([doubt[:1], doubt[1:]], Run(" "))], Run(stop))
+    return sentences(tell, joined([doubt[:1], doubt[1:]], Run(" ")))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from sallet.cards.plain import Run, joined, plain, runs
+from sallet.cards.plain import Run, plain, runs, sentences
 from sallet.lesson.value import Measure
 from sallet.measures import both_systems
 
@@ -26,7 +26,7 @@ def fact_runs(fact: Fact, first: System) -> tuple[Run, ...]:
     if fact.on_card:
         return runs(fact.on_card)
     value = plain(value_words(fact.items, first))
-    return joined([value, runs(fact.note.text)], Run(". "))
+    return sentences(value, runs(fact.note.text))
 
 
 def _item_words(item: Item, first: System) -> str:

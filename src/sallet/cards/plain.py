@@ -21,6 +21,12 @@ if TYPE_CHECKING:
 
 Style = Literal["plain", "emphasis", "strong"]
 _STYLES: Final[dict[str, Style]] = {"em": "emphasis", "strong": "strong"}
+_NUMBER_AND_UNIT: Final = re.compile(
+    r"(?<=[0-9½¼¾]) (?=(?:mm|cm|m|km|in|ft|g|kg|ml|l|°C|°F|pt|minutes?|hours?|days?|weeks?)\b)"
+)
+"""The blank between a number and its unit, at which no line is broken."""
+_ENDS: Final = (".", "!", "?", "…", ":", ";")
+"""With one of these a sentence has its end."""
 _BREAKS: Final = ("softbreak", "hardbreak")
 _CODE: Final = ("code_block", "fence")
 _BLANKS: Final = re.compile(r"([ \t\n]+)")
@@ -54,6 +60,15 @@ def joined(parts: Iterable[tuple[Run, ...]], between: Run) -> tuple[Run, ...]:
     for part in parts:
         found += [between, *part] if found and part else part
     return _joined(found)
+
+
+def sentences(*parts: tuple[Run, ...]) -> tuple[Run, ...]:
+    """Return runs of words one behind the other, with a full stop where one ends without."""
+    found: tuple[Run, ...] = ()
+    for part in filter(None, parts):
+        stop = " " if found and found[-1].text.endswith(_ENDS) else ". "
+        found = joined([found, part], Run(stop))
+    return found
 
 
 def plain(words: str, style: Style = "plain") -> tuple[Run, ...]:
@@ -105,9 +120,13 @@ def _runs(tokens: Iterable[Token]) -> Iterator[Run]:
 def _joined(found: Iterable[Run]) -> tuple[Run, ...]:
     """Return runs with single blanks between their words, neighbours of one style together."""
     return tuple(
-        Run(normalize("NFC", "".join(run.text for run in group)), style)
+        Run(_tidy("".join(run.text for run in group)), style)
         for style, group in groupby(_spaced(found), key=lambda run: run.style)
     )
+
+
+def _tidy(text: str) -> str:
+    return _NUMBER_AND_UNIT.sub("\u00a0", normalize("NFC", text))
 
 
 def _spaced(found: Iterable[Run]) -> Iterator[Run]:
