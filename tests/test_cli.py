@@ -393,6 +393,20 @@ def test_a_draft_has_the_cards_that_fit_and_names_the_others(
     ]  # fmt: skip
 
 
+def test_a_course_may_have_no_cards(
+    sallet: Sallet, home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for module in (running, cli):
+        monkeypatch.setattr(module, "CHECKS", (card_too_full,))
+    (home / "course.yml").write_text("title: Hedge\ncards: none\n")
+    lay(home, "elder", LONG)
+    assert sallet("assemble").code == 0
+    assert [path for path in cards_in(home / "site_out") if "card" in path] == []
+    run = sallet("cards")
+    assert (run.code, run.out) == (2, "")
+    assert run.err.endswith("course.yml says `cards: none`; say there which size they have\n")
+
+
 def test_cards_are_made_of_a_course_only(sallet: Sallet, home: Path) -> None:  # noqa: ARG001
     for command in (("cards", "lessons"), ("check", "--cards", "lessons/yew.md")):
         run = sallet(*command)

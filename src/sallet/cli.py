@@ -257,6 +257,8 @@ def cards(path: Path, into: Path | None, *, draft: bool, **asked: Any) -> None:
     were assembled before stay as they are. A card that cannot hold all its cautions is never made.
     """
     folder, course = _course_at(path)
+    if not course.cards.wanted:
+        raise click.UsageError("course.yml says `cards: none`; say there which size they have")
     given = {name: value for name, value in asked.items() if value}
     course = replace(course, cards=replace(course.cards, **given))
     checked = _checked(replace(folder, course=course), course, draft=draft)

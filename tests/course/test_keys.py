@@ -11,7 +11,7 @@ from sallet.course.keys import CardFields, CourseFields, PlaceFields, SessionFie
 if TYPE_CHECKING:
     from pydantic import BaseModel
 
-UNTOLD = {"place", "elevation", "cards"}
+UNTOLD = {"place", "elevation"}
 """Told by what they hold."""
 
 

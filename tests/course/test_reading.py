@@ -286,6 +286,12 @@ def test_whatever_stands_in_a_list_of_sessions_it_is_read_in_order_or_told_as_a_
     assert whole | {session.listed for session in found.sessions} == set(range(len(entries)))
 
 
+@pytest.mark.parametrize("word", ["none", "None"])
+def test_a_course_may_want_no_cards(word: str) -> None:
+    read = course(f"cards: {word}\n")
+    assert (read.cards, read.wrong) == (Printing(wanted=False), ())
+
+
 def test_a_bad_value_of_the_cards_is_set_aside_alone() -> None:
     text = "address: example.org\ncards:\n  size: A5\n  paper: letter\n  sides: 2\n"
     assert (course(text).address, course(text).cards) == ("", Printing("A6", "Letter", "long edge"))
@@ -325,7 +331,7 @@ def test_the_schema_is_one_by_the_standard() -> None:
 
 
 def test_the_schema_has_no_words_that_the_standard_lacks() -> None:
-    known = {"$defs", "$ref", "$schema", "additionalProperties", "anyOf", "default", "description",
+    known = {"$defs", "$ref", "$schema", "additionalProperties", "anyOf", "const", "default", "description",
              "enum", "items", "maximum", "minimum", "oneOf", "pattern", "properties", "required", "title",
              "type"}  # fmt: skip
     assert set(keywords(course_schema())) - known == set()

@@ -32,7 +32,8 @@ class Printed:
 def measure_print(setting: CardSetting, progress: Progress | None = None) -> Printed:
     """Return what was measured of the cards of a course; `progress` is told how many cards are done."""
     course = setting.course
-    cards = [make_card(lesson, setting) for lesson in setting.lessons]
+    lessons = setting.lessons if course.cards.wanted else ()
+    cards = [make_card(lesson, setting) for lesson in lessons]
     texts = [(lesson.source, printed_text(lesson)) for lesson in setting.lessons]
     texts.append((course.source, course.source.text))
     return Printed(

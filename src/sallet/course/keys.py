@@ -84,6 +84,14 @@ class CardFields(_Strict):
     )
 
 
+class NoCards(CardFields):
+    """`cards: none`: the course has no field cards."""
+
+
+def _none_or_fields(value: Any) -> Any:
+    return NoCards() if isinstance(value, str) and value.casefold() == "none" else value
+
+
 class CourseFields(_Strict):
     """The keys of course.yml."""
 
@@ -124,7 +132,10 @@ class CourseFields(_Strict):
     address: Address = Field(
         "", description="Where the pages are published, for the cards: https://example.org/course/."
     )
-    cards: CardFields = Field(default_factory=CardFields)
+    cards: Annotated[
+        CardFields,
+        BeforeValidator(_none_or_fields, json_schema_input_type=CardFields | Literal["none"]),
+    ] = Field(default_factory=CardFields, description="The field cards, or `none` for no cards.")
     licence: str = Field("", description="The licence under which the pages may be used.")
     into: str = Field("site_out", description="The output folder, relative to this file.")
     raise_: dict[str, Severity] = Field(

@@ -92,6 +92,8 @@ class Printing:
     paper: PaperName = "A4"
     duplex: Duplex = "long edge"
     """Over which edge the printer turns the sheet for its back."""
+    wanted: bool = True
+    """Whether there are field cards at all."""
 
 
 @dataclass(frozen=True)

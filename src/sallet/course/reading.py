@@ -11,7 +11,7 @@ from sallet.course.entries import (
     series_faults,
     series_of,
 )
-from sallet.course.keys import CourseFields
+from sallet.course.keys import CourseFields, NoCards
 from sallet.course.meetings import sessions_of
 from sallet.course.model import After, Course, Observation, Place, Printing
 from sallet.fields import json_schema, read_fields
@@ -20,6 +20,7 @@ from sallet.yamltext import read_yaml
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from sallet.course.keys import CardFields
     from sallet.source import Source
 
 
@@ -48,7 +49,7 @@ def read_course(source: Source) -> Course:
         units_first=fields.units_first,
         emergency=tuple(fields.emergency),
         address=fields.address,
-        cards=Printing(fields.cards.size, fields.cards.paper, fields.cards.duplex),
+        cards=_printing(fields.cards),
         licence=fields.licence.strip(),
         into=fields.into,
         severities=fields.raise_,
@@ -56,6 +57,11 @@ def read_course(source: Source) -> Course:
         broken=broken,
         wrong=(*wrong, *entry_faults(node), *series_faults(node, series)),
     )
+
+
+def _printing(cards: CardFields) -> Printing:
+    wanted = not isinstance(cards, NoCards)
+    return Printing(cards.size, cards.paper, cards.duplex, wanted)
 
 
 def _observations(fields: CourseFields) -> Iterator[Observation]:
