@@ -15,12 +15,15 @@ import xml.etree.ElementTree as ET
 from dataclasses import dataclass
 from html import unescape
 from pathlib import Path
-from typing import Any, Final
+from typing import TYPE_CHECKING, Any, Final
 
 import pikepdf
 import pytest
 from pdfua import validate
 from PIL import Image
+
+if TYPE_CHECKING:
+    from helpers.turning import Rectangle
 
 POINT: Final = 25.4 / 72
 """Millimetres."""
@@ -165,14 +168,37 @@ def _word(element: ET.Element) -> Word:
     return Word(unescape(element.text or ""), *sides)
 
 
+def pages_of(pdf: Path) -> list[str]:
+    """Return the letters of each page in the order in which they are set, as `bare` has them."""
+    return list(map(bare, printed("pdftotext", "-raw", "-enc", "UTF-8", pdf, "-").split("\f")[:-1]))
+
+
+def bare(words: str) -> str:
+    """Return words without what breaking lines does to them: blanks and hyphens."""
+    return "".join(words.split()).replace("-", "").replace("\u00ad", "")
+
+
 # ---- its picture --------------------------------------------------------------------------
 
 
-def rastered(pdf: Path, dots: int, page: int) -> Image.Image:
-    """Return a page as a picture in greys, with so many dots to the inch; pages count from 1."""
+def rasters_of(pdf: Path, dots: int) -> list[Image.Image]:
+    """Return the pages as pictures in greys, with so many dots to the inch."""
     with tempfile.TemporaryDirectory() as folder:
-        stem = Path(folder) / "page"
-        printed("pdftoppm", "-gray", "-r", str(dots), "-f", str(page), "-l", str(page),
-                "-singlefile", pdf, stem)  # fmt: skip
-        with Image.open(stem.with_suffix(".pgm")) as picture:
-            return picture.convert("L")
+        printed("pdftoppm", "-gray", "-r", str(dots), pdf, Path(folder) / "page")
+        return [_picture(path) for path in sorted(Path(folder).iterdir())]
+
+
+def _picture(path: Path) -> Image.Image:
+    with Image.open(path) as picture:
+        return picture.convert("L")
+
+
+def cut_out(page: Image.Image, part: Rectangle, dots: int) -> Image.Image:
+    """Return part of a page's picture."""
+    left, top, right, bottom = (round(side / 25.4 * dots) for side in part)
+    return page.crop((left, top, right, bottom))
+
+
+def darkest(picture: Image.Image) -> int:
+    """Return the grey of a picture's darkest dot: 0 for black, 255 for bare paper."""
+    return int(picture.getextrema()[0]) if 0 not in picture.size else 255  # type: ignore[arg-type]

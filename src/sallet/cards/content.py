@@ -13,7 +13,7 @@ from sallet.cards.doubles import double_lines
 from sallet.cards.facts import fact_runs, value_words
 from sallet.cards.model import Block, Card, Line, Side
 from sallet.cards.photograph import fine_photograph
-from sallet.cards.plain import Run, joined, paragraphs, plain, runs, sentences
+from sallet.cards.plain import Run, clauses, joined, paragraphs, plain, runs, sentences
 from sallet.cards.sizes import CARD_SIZES
 from sallet.season.words import row_words
 from sallet.study.features import organ_words
@@ -141,7 +141,7 @@ def _eaten(part: EdiblePart, row: Row, setting: CardSetting) -> Line:
     ways = value_words(part.ways, first)
     told = runs(part.on_card) if part.on_card else _limits(part, first)
     return Line(
-        joined([plain(row_words(row)), plain(ways), told], Run("; ")),
+        clauses(plain(row_words(row)), plain(ways), told),
         label=part.timing.name,
         what=f"the edible part `{part.timing.name}`",
         span=part.card_span if part.on_card else part.timing.span,
@@ -158,7 +158,7 @@ def _limits(part: EdiblePart, first: System) -> tuple[Run, ...]:
         for fact in part.facts
         if fact.label not in OF_TASTE
     ]
-    return joined([*facts, runs(part.timing.note.text)], Run("; "))
+    return clauses(*facts, runs(part.timing.note.text))
 
 
 def _removed(removal: Removal) -> Line:
@@ -212,7 +212,7 @@ def _in_a_row(lesson: Lesson, name: str, setting: CardSetting) -> Iterator[Line]
     facts = lesson.facts_of(name)
     if facts:
         yield Line(
-            joined([_short(fact, setting) for fact in facts], Run("; ")),
+            clauses(*(_short(fact, setting) for fact in facts)),
             label=name,
             what=f"the facts of {name}",
             span=lesson.where(name),

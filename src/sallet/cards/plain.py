@@ -71,6 +71,18 @@ def sentences(*parts: tuple[Run, ...]) -> tuple[Run, ...]:
     return found
 
 
+def clauses(*parts: tuple[Run, ...]) -> tuple[Run, ...]:
+    """Return runs of words in a row, set apart by semicolons; a full stop before one falls away."""
+    told = [part for part in parts if part]
+    ended = [*map(_without_stop, told[:-1]), *told[-1:]]
+    return joined(ended, Run("; "))
+
+
+def _without_stop(part: tuple[Run, ...]) -> tuple[Run, ...]:
+    *others, last = part
+    return (*others, Run(last.text.removesuffix("."), last.style))
+
+
 def plain(words: str, style: Style = "plain") -> tuple[Run, ...]:
     """Return words that are no Markdown."""
     return _joined([Run(words, style)])

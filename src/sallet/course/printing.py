@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Annotated, Any, Final, Literal
 
-from pydantic import BeforeValidator
+from pydantic import BeforeValidator, Field
 
 CardName = Literal["A6", "A7", "4×6 in", "3×5 in"]
 PaperName = Literal["A4", "Letter"]
@@ -31,6 +31,14 @@ def _edge(value: Any) -> Any:
     return " ".join(value.split()).casefold() if isinstance(value, str) else value
 
 
-CardField = Annotated[CardName, BeforeValidator(card_name)]
-PaperField = Annotated[PaperName, BeforeValidator(_paper)]
-DuplexField = Annotated[Duplex, BeforeValidator(_edge)]
+def _one_of(pattern: str) -> Any:
+    return Annotated[str, Field(pattern=pattern)]
+
+
+CARD: Final = r"^[Aa][67]$|^(4 ?[x×] ?6|3 ?[x×] ?5) ?(in|\"|″|inch|inches)?$"
+"""How an editor knows a size of card; the reader takes a few more."""
+PAPER: Final = r"^[Aa]4$|^[Ll]etter$"
+EDGE: Final = r"^([Ll]ong|[Ss]hort) edge$"
+CardField = Annotated[CardName, BeforeValidator(card_name, json_schema_input_type=_one_of(CARD))]
+PaperField = Annotated[PaperName, BeforeValidator(_paper, json_schema_input_type=_one_of(PAPER))]
+DuplexField = Annotated[Duplex, BeforeValidator(_edge, json_schema_input_type=_one_of(EDGE))]
