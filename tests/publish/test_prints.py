@@ -32,11 +32,10 @@ def test_cards_walk_sheets_posters_and_the_test_paper_are_printed() -> None:
         "print/season-map-a4.pdf", "print/season-map-a3.pdf",
         "print/test-paper.pdf", "print/test-answers.pdf",
     ]  # fmt: skip
-    assert site.prints.keys() == print_jobs(site).keys()
 
 
 def test_nothing_is_printed_of_what_was_not_measured() -> None:
-    assert site_of(FILES).prints == {}
+    assert print_jobs(site_of(FILES)) == {}
 
 
 def test_documents_are_set_by_path_and_progress_is_told() -> None:

@@ -77,6 +77,7 @@ def write(target: Path, years: Sequence[PlantYear]) -> Path:
     values = {
         "site": site, "course": course(), "root": "", "dangers": DANGERS, "danger_of": danger_of,
         "row_words": row_words, "seen_words": seen_words, "days_words": days_words,
+        "on_paper": False,
     }  # fmt: skip
     season = templates.get_template("season.html")
     sheet = "".join(season.blocks["sheet"](season.new_context(values)))

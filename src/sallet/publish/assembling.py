@@ -11,7 +11,7 @@ from sallet.publish.card_files import card_jobs, is_card_file
 from sallet.publish.links import lost_links
 from sallet.publish.pages import build_pages
 from sallet.publish.photographs import Copy, Photograph, make_copies, plan_copies
-from sallet.publish.prints import set_in_print
+from sallet.publish.prints import print_jobs, set_in_print
 from sallet.publish.site import Site
 from sallet.publish.writer import Written, kept_file, made_files, make_sure_it_is_ours, write_site
 
@@ -116,14 +116,15 @@ def site_files(
         checked.course, folder.bank, folder.lessons, checked.findings, photographs,
         checked.draft, checked.printed,
     )  # fmt: skip
-    pages = list(build_pages(site))
+    prints = print_jobs(site)
+    pages = list(build_pages(site, prints))
     originals = [photograph for found in photographs.values() for photograph in found]
     files = {page.path: page.text.encode() for page in pages}
     files |= dict(_pictures(originals, folder.bank, target))
-    lost = list(lost_links(pages, {*files, *site.prints}))
+    lost = list(lost_links(pages, {*files, *prints}))
     if lost:
         raise LinksLost(lost)
-    return files | set_in_print(site.prints, progress)
+    return files | set_in_print(prints, progress)
 
 
 def _photographs(lesson: Lesson, bank: Bank) -> Iterator[Photograph]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final
 
@@ -44,12 +44,15 @@ class Page:
 
 
 Builder = Callable[["Site"], Iterator[Page]]
+Leading = Callable[["Site", Collection[str]], Iterator[Page]]
 
 
-def build_pages(site: Site) -> Iterator[Page]:
-    """Yield every page and style sheet of the site."""
+def build_pages(site: Site, prints: Collection[str] = ()) -> Iterator[Page]:
+    """Yield every page and style sheet of the site; `prints` are the paths of what is printed."""
     for builder in BUILDERS:
         yield from builder(site)
+    for leading in LEADING_TO_PAPER:
+        yield from leading(site, prints)
 
 
 def _page(site: Site, path: str, template: str, **values: Any) -> Page:
@@ -66,13 +69,13 @@ def _home(site: Site) -> Iterator[Page]:
     yield _page(site, "index.html", "home.html")
 
 
-def _syllabus(site: Site) -> Iterator[Page]:
+def _syllabus(site: Site, prints: Collection[str]) -> Iterator[Page]:
     yield _page(site, "syllabus.html", "syllabus.html", standing=STANDING,
-                taken_for_words=taken_for_words, walks=walk_sheets(site))  # fmt: skip
+                taken_for_words=taken_for_words, walks=walk_sheets(site, prints))  # fmt: skip
 
 
-def _season(site: Site) -> Iterator[Page]:
-    yield _page(site, "season.html", "season.html")
+def _season(site: Site, prints: Collection[str]) -> Iterator[Page]:
+    yield _page(site, "season.html", "season.html", on_paper=bool(prints))
 
 
 def _poster(site: Site) -> Iterator[Page]:
@@ -87,12 +90,13 @@ def _calendars(site: Site) -> Iterator[Page]:
     yield from (Page(path, text) for path, text in site.calendars.items())
 
 
-def _plants(site: Site) -> Iterator[Page]:
+def _plants(site: Site, prints: Collection[str]) -> Iterator[Page]:
     for sheet in site.sheets:
         before, after = site.neighbours(sheet)
         path = f"plants/{sheet.lesson.slug}.html"
+        card = card_path(sheet.lesson.slug)
         yield _page(site, path, "plant.html", sheet=sheet, before=before, after=after,
-                    card=card_path(sheet.lesson.slug))  # fmt: skip
+                    card=card if card in prints else "")  # fmt: skip
 
 
 def _plates(site: Site) -> Iterator[Page]:
@@ -105,8 +109,8 @@ def _plates(site: Site) -> Iterator[Page]:
             yield Page(f"plates/{lesson.slug}.svg", text)
 
 
-def _papers(site: Site) -> Iterator[Page]:
-    yield _page(site, "papers.html", "papers.html", papers=papers(site))
+def _papers(site: Site, prints: Collection[str]) -> Iterator[Page]:
+    yield _page(site, "papers.html", "papers.html", papers=papers(site, prints))
 
 
 def _look_alikes(site: Site) -> Iterator[Page]:
@@ -148,12 +152,8 @@ def _scripts(site: Site) -> Iterator[Page]:  # noqa: ARG001
 
 BUILDERS: Final[tuple[Builder, ...]] = (
     _home,
-    _syllabus,
-    _season,
     _poster,
-    _plants,
     _plates,
-    _papers,
     _look_alikes,
     _pairs,
     _keys,
@@ -165,4 +165,6 @@ BUILDERS: Final[tuple[Builder, ...]] = (
     _style,
     _scripts,
 )
-"""Every kind of page."""
+"""Every kind of page that leads to no paper."""
+LEADING_TO_PAPER: Final[tuple[Leading, ...]] = (_syllabus, _season, _plants, _papers)
+"""The others."""

@@ -13,7 +13,7 @@ from sallet.publish.paper_walks import FOLDER as WALKS
 from sallet.season.dates import date_words
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Collection, Iterator
 
     from sallet.publish.site import Site
 
@@ -45,22 +45,26 @@ STACK: Final = (
 )
 
 
-def papers(site: Site) -> tuple[Papers, ...]:
+def papers(site: Site, prints: Collection[str]) -> tuple[Papers, ...]:
     """Return what a course has on paper, kind by kind; a kind without a file is left out."""
-    kinds = (_sheets(site), _shop(site), _own(site), _walks(site), _posters(site), _tests(site))
+    kinds = (
+        *(make(site, prints) for make in (_sheets, _shop, _own, _walks)),
+        _posters(prints),
+        _tests(prints),
+    )
     return tuple(kind for kind in kinds if kind.files)
 
 
-def walk_sheets(site: Site) -> dict[int, str]:
+def walk_sheets(site: Site, prints: Collection[str]) -> dict[int, str]:
     """Return the walk sheet of each session, by the session's number."""
-    paths = [path for path in site.prints if path.startswith(WALKS)]
+    paths = [path for path in prints if path.startswith(WALKS)]
     return {page.meeting.number: path for page, path in zip(site.sessions, paths, strict=False)}
 
 
-def _starting(site: Site, path: str) -> list[str]:
+def _starting(prints: Collection[str], path: str) -> list[str]:
     """Return a file and those in which it is continued: `cards.pdf`, `cards-2.pdf`."""
     stem = path.removesuffix(".pdf")
-    rests = (name.removeprefix(stem).removesuffix(".pdf") for name in site.prints)
+    rests = (name.removeprefix(stem).removesuffix(".pdf") for name in prints)
     return [f"{stem}{rest}.pdf" for rest in rests if not rest or rest.removeprefix("-").isdigit()]
 
 
@@ -70,7 +74,7 @@ def _numbered(paths: list[str], name: str) -> tuple[Paper, ...]:
     return tuple(Paper(path, f"{name}, part {n}") for n, path in enumerate(paths, 1))
 
 
-def _sheets(site: Site) -> Papers:
+def _sheets(site: Site, prints: Collection[str]) -> Papers:
     asked = site.course.cards
     layout = layout_for(CARD_SIZES[asked.size].trim, PAPERS[asked.paper])
     cuts = f"{BLEED:g} mm of bleed" if layout.bleed else "shared cuts, without bleed"
@@ -83,10 +87,10 @@ def _sheets(site: Site) -> Papers:
         STACK,
     )
     name = f"All cards on {asked.paper}"
-    return Papers("Field cards for your printer", about, _numbered(_starting(site, SHEETS), name))
+    return Papers("Field cards for your printer", about, _numbered(_starting(prints, SHEETS), name))
 
 
-def _shop(site: Site) -> Papers:
+def _shop(site: Site, prints: Collection[str]) -> Papers:
     size = CARD_SIZES[site.course.cards.size].trim
     about = (
         (
@@ -94,28 +98,28 @@ def _shop(site: Site) -> Papers:
             f"{BLEED:g} mm of bleed; the trim and bleed boxes are set. PDF/A-2a and PDF/UA-1."
         ),
     )
-    files = _numbered(_starting(site, SINGLE), "All cards, one a page")
+    files = _numbered(_starting(prints, SINGLE), "All cards, one a page")
     return Papers("Field cards for a print shop", about, files)
 
 
-def _own(site: Site) -> Papers:
+def _own(site: Site, prints: Collection[str]) -> Papers:
     found = [(lesson, card_path(lesson.slug)) for lesson in site.ordered]
-    files = [Paper(path, lesson.name) for lesson, path in found if path in site.prints]
+    files = [Paper(path, lesson.name) for lesson, path in found if path in prints]
     return Papers("A card by itself", (), tuple(files))
 
 
-def _walks(site: Site) -> Papers:
+def _walks(site: Site, prints: Collection[str]) -> Papers:
     about = (
         (
             "For whoever leads the walk: the plants to meet, what to look at on that day, the safety "
             "briefing, and a list of names, which is destroyed after the walk."
         ),
     )
-    return Papers("Walk sheets", about, tuple(_walk_files(site)))
+    return Papers("Walk sheets", about, tuple(_walk_files(site, prints)))
 
 
-def _walk_files(site: Site) -> Iterator[Paper]:
-    sheets = walk_sheets(site)
+def _walk_files(site: Site, prints: Collection[str]) -> Iterator[Paper]:
+    sheets = walk_sheets(site, prints)
     for page in site.sessions:
         session = page.meeting.session
         if page.meeting.number in sheets:
@@ -123,8 +127,8 @@ def _walk_files(site: Site) -> Iterator[Paper]:
             yield Paper(sheets[page.meeting.number], f"{date_words(session.date)}{title}")
 
 
-def _posters(site: Site) -> Papers:
-    found = [path for path in site.prints if path.startswith(POSTERS)]
+def _posters(prints: Collection[str]) -> Papers:
+    found = [path for path in prints if path.startswith(POSTERS)]
     files = [Paper(path, f"On {_paper_name(path)}") for path in found]
     return Papers("The year on a sheet", (), tuple(files))
 
@@ -134,10 +138,10 @@ def _paper_name(path: str) -> str:
     return name.upper() if name.startswith("a") else name.capitalize()
 
 
-def _tests(site: Site) -> Papers:
+def _tests(prints: Collection[str]) -> Papers:
     about = (
         "The questions of all lessons. The answers are a paper of their own: print them apart.",
     )
     names = {PAPER: "The test paper", ANSWERS: "The answers, for the teacher"}
-    files = [Paper(path, name) for path, name in names.items() if path in site.prints]
+    files = [Paper(path, name) for path, name in names.items() if path in prints]
     return Papers("Test paper", about, tuple(files))

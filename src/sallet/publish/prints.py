@@ -28,8 +28,8 @@ MAKERS: Final = (_cards, walk_papers, poster_papers, question_papers)
 
 
 def print_jobs(site: Site) -> dict[str, Job]:
-    """Return the documents of a course by path."""
-    return dict(made for maker in MAKERS for made in maker(site))
+    """Return the documents of a course by path; none where its cards were not measured."""
+    return dict(made for maker in MAKERS for made in maker(site)) if site.printed else {}
 
 
 def set_in_print(jobs: Mapping[str, Job], progress: Progress | None = None) -> dict[str, bytes]:

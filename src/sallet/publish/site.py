@@ -19,7 +19,6 @@ from sallet.publish.pair_comparing import Comparer
 from sallet.publish.pair_matrix import matrices
 from sallet.publish.pair_pages import PairMaker
 from sallet.publish.pair_untold import untold
-from sallet.publish.prints import print_jobs
 from sallet.publish.prose import PAGE_END, Scribe
 from sallet.publish.season_map import map_sheets, season_map
 from sallet.publish.sheets import PLANTS, Setting, doubles_elsewhere, plant_sheet
@@ -52,7 +51,6 @@ if TYPE_CHECKING:
     from sallet.season.here import PlantYear
     from sallet.season.plan import Meeting, Plan
     from sallet.study.glossary import UsedLabel, UsedSubject
-    from sallet.typesetting.jobs import Job
 
 
 SESSIONS: Final = "sessions.ics"
@@ -250,11 +248,6 @@ class Site:
     def words(self) -> tuple[UsedSubject, ...]:
         """Return the words that the course's lessons use."""
         return glossary(self.lessons, self.bank.vocabulary)
-
-    @cached_property
-    def prints(self) -> Mapping[str, Job]:
-        """Return what is printed besides the pages, by path."""
-        return print_jobs(self) if self.printed else {}
 
     @cached_property
     def keys(self) -> tuple[KeyPage, ...]:
