@@ -17,7 +17,6 @@ from sallet.cards.content import (
     HARM_STANDING,
     KEEP,
     NOT_CHECKED,
-    letters,
 )
 from sallet.cards.facts import value_words
 from sallet.cards.plain import Run, runs
@@ -164,7 +163,7 @@ BACK = [
     "habitat: wood, hedge bank; soil rich",
     "range: native Europe; hardiness zones 5–8",
     "# Take and leave",
-    "harvest: how much to take one leaf in ten. Never all.; where not to gather reserves",
+    "harvest: how much to take one leaf in ten. Never all; where not to gather reserves",
     "Cut, never pull.",
     "Leave the patch whole.",
 ]
@@ -503,9 +502,3 @@ def test_no_mark_of_markdown_and_no_citation_is_on_a_card(text: str) -> None:
     for line in (line for side in card.sides for line in side.lines):
         if not line.what.startswith("the key feature"):
             assert not {"*", "[", "]", "^", "`"} & set(line.text)
-
-
-def test_letters_are_counted_with_the_labels() -> None:
-    card = card_of("---\nname: R\n---\n## Cautions\n- law: Ask.\n- skin: Wash.\n")
-    assert letters(card.back.lines) == len("lawAsk.skinWash.")
-    assert letters(()) == 0

@@ -38,3 +38,9 @@ def test_a_credit_says_whose_a_picture_is_and_how_it_may_be_used() -> None:
     assert credit("M. Holloway", "CC BY 4.0") == "M. Holloway, CC BY 4.0"
     assert credit("M. Holloway", "") == "M. Holloway"
     assert credit("", "CC BY 4.0") == "CC BY 4.0"
+
+
+def test_letters_are_counted_with_the_labels() -> None:
+    card = card_of("---\nname: R\n---\n## Cautions\n- law: Ask.\n- skin: Wash.\n")
+    assert card.back.letters == len("lawAsk.skinWash.")
+    assert card.front.letters == 0

@@ -8,8 +8,8 @@ from itertools import product
 from pathlib import Path
 from typing import TYPE_CHECKING, get_args
 
-from helpers.cards import cards_of, setting_of
-from helpers.lessons import BANK, LESSONS, VOCABULARY
+from helpers.cards import cards_of, drawn, setting_of
+from helpers.lessons import BANK, LESSONS
 from helpers.pdfs import cut_out, darkest, rasters_of, words_on
 from helpers.turning import Rectangle, Turn
 from sallet.cards.content import make_card
@@ -112,7 +112,7 @@ class Shop:
         title, size = cards.course.title[:5], cards.course.cards.size
         file = self.folder / f"{title} {size} {paper} {duplex} {Path(path).name}"
         if not file.exists():
-            jobs = dict(card_jobs(cards.fitted, cards.printed_on(paper, duplex), VOCABULARY))
+            jobs = dict(card_jobs(cards.fitted, cards.printed_on(paper, duplex), drawn))
             file.write_bytes(set_in_print({path: jobs[path]})[path])
         return file
 

@@ -81,6 +81,19 @@ def test_the_second_reader_and_the_date(words: str, who: str, when: date | None)
 
 
 @pytest.mark.parametrize(
+    ("words", "checked"),
+    [("A Reader, 2027-03-06", True), ("A Reader", False), ("2027-03-06", False), ("", False),
+     ("A Teacher, 2027-03-06", False), ("a teacher, 2027-03-06", False)],
+)  # fmt: skip
+def test_a_lesson_is_checked_if_another_than_its_writer_has_read_it_on_a_day(
+    words: str,
+    checked: bool,  # noqa: FBT001
+) -> None:
+    found = front(f"---\nwritten by: A Teacher\nchecked by: {words}\n---\n")
+    assert found.is_checked == checked
+
+
+@pytest.mark.parametrize(
     ("words", "metres"), [("180 m", 180), ("0 m", 0), ("-3m", -3), ("590 ft", 179.832)]
 )
 def test_a_height_above_the_sea(words: str, metres: float) -> None:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from PIL import Image
 
-from helpers.cards import cards_of, setting_of
+from helpers.cards import cards_of, drawn, setting_of
 from sallet.cards.fitting import Fitted, SideFit, fit_cards
 from sallet.cards.photograph import FINEST_NEEDED, INCH
 from sallet.cards.sizes import BLEED, CARD_SIZES
@@ -41,7 +41,7 @@ def jobs_of(files: dict[str, str]) -> dict[str, Job]:
     setting = setting_of(files)
     course = setting.course
     fitted = fit_cards(cards_of(files), course.cards.size, course.language)
-    return dict(card_jobs(fitted, course, setting.bank.vocabulary))
+    return dict(card_jobs(fitted, course, drawn))
 
 
 def card_in(job: Job) -> dict[str, Any]:
@@ -88,7 +88,7 @@ def test_a_card_that_does_not_fit_is_in_no_file() -> None:
     side = SideFit(7, fits=False, over=3, height=143)
     setting = setting_of(FILES)
     fitted = [Fitted(card, "A6", {"front": side, "back": side}) for card in cards_of(FILES)]
-    assert list(card_jobs(fitted, setting.course, setting.bank.vocabulary)) == []
+    assert list(card_jobs(fitted, setting.course, drawn)) == []
 
 
 def test_the_documents_have_title_author_language_and_size() -> None:

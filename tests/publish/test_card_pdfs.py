@@ -10,8 +10,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from helpers.cards import cards_of, setting_of
-from helpers.lessons import LESSONS, VOCABULARY
+from helpers.cards import cards_of, drawn, setting_of
+from helpers.lessons import LESSONS
 from helpers.pdfs import (
     POINT,
     assert_is_sound,
@@ -108,7 +108,7 @@ def test_headings_begin_at_the_first_level_and_skip_none(shop: Shop, path: str) 
 
 def test_the_same_cards_give_the_same_bytes(shop: Shop) -> None:
     path = card_path("ramsons")
-    jobs = dict(card_jobs(demo().fitted, demo().course, VOCABULARY))
+    jobs = dict(card_jobs(demo().fitted, demo().course, drawn))
     assert set_in_print({path: jobs[path]})[path] == shop.print(demo(), path).read_bytes()
 
 
@@ -270,7 +270,7 @@ def test_a_long_text_is_printed_whole_or_stops_the_course_and_is_never_shorter(
     setting = setting_of(files)
     course = replace(setting.course, cards=Printing(size))
     (fitted,) = fit_cards(cards_of(files), size, "en")
-    jobs = dict(card_jobs([fitted], course, setting.bank.vocabulary))
+    jobs = dict(card_jobs([fitted], course, drawn))
     found = [
         *card_too_full.check(fitted, setting.bank),
         *card_word_too_wide.check(fitted, setting.bank),

@@ -72,7 +72,7 @@ def test_words_keep_their_style() -> None:
 
 def test_only_a_lesson_without_a_second_reader_is_stamped() -> None:
     site = site_of({"course.yml": "", "elder.md": CHECKED, "yew.md": "---\nname: Yew\n---\n"})
-    assert {lesson.name: unread_words(lesson, site) for lesson in site.ordered} == {
+    assert {lesson.name: unread_words(lesson) for lesson in site.ordered} == {
         "Elder": "",
         "Yew": "Not yet checked by a second reader",
     }

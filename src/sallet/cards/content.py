@@ -15,11 +15,12 @@ from sallet.cards.model import Block, Card, Line, Side
 from sallet.cards.photograph import fine_photograph
 from sallet.cards.plain import Run, clauses, joined, paragraphs, plain, runs, sentences
 from sallet.cards.sizes import CARD_SIZES
+from sallet.lesson.dangers import danger_of
 from sallet.season.words import row_words
 from sallet.study.features import organ_words
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
 
     from sallet.cards.setting import CardSetting
     from sallet.lesson.model import Caution, EdiblePart, Fact, Lesson, Removal
@@ -77,7 +78,7 @@ def make_card(lesson: Lesson, setting: CardSetting) -> Card:
     front, back = (_food if lesson.is_food else _harm)(lesson, setting)
     return Card(
         lesson=lesson,
-        danger="food" if lesson.is_food else lesson.front.danger or "unknown",
+        danger=danger_of(lesson),
         front=Side("front", tuple(block for block in front if block.lines)),
         back=Side("back", tuple(block for block in back if block.lines)),
         rows=setting.years[lesson.slug].rows,
@@ -239,23 +240,9 @@ def _harvest(lesson: Lesson, setting: CardSetting) -> Iterator[Line]:
 
 
 def _stamps(lesson: Lesson, *, draft: bool) -> Iterator[str]:
-    front = lesson.front
     if draft:
         yield DRAFT
-    if (
-        not front.checked_by
-        or front.checked_on is None
-        or _same(front.checked_by, front.written_by)
-    ):
+    if not lesson.front.is_checked:
         yield NOT_CHECKED
     if any(citation.from_memory for citation in lesson.citations):
         yield FROM_MEMORY
-
-
-def _same(one: str, other: str) -> bool:
-    return one.casefold() == other.casefold()
-
-
-def letters(lines: Iterable[Line]) -> int:
-    """Return how many letters some lines have, labels included."""
-    return sum(len(line.label) + len(line.text) for line in lines)

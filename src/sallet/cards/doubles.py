@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.cards.model import Line
 from sallet.cards.plain import Run, joined, plain, runs, sentences
+from sallet.lesson.dangers import danger_named
 from sallet.season.looking import features_named
 from sallet.season.words import days_words
 from sallet.study.contrast import contrasts, reliable_first
@@ -38,19 +39,12 @@ def _named(lesson: Lesson, setting: CardSetting) -> Iterator[Line]:
         yield Line(
             _with_doubt(_tell(lesson, look, setting), told.get(id(look)), setting),
             label=look.name.value,
-            danger=danger_named(look, setting),
+            danger=danger_named(look, setting.bank),
             scientific=own.front.scientific_name if own else look.scientific_name,
             what=f"the look-alike `{look.name.value}`",
             span=look.card_span if look.on_card else look.prose.span if look.prose else look.name.span,
             can_be_worded=not look.on_card,
         )  # fmt: skip
-
-
-def danger_named(look: LookAlike, setting: CardSetting) -> str:
-    """Return the danger of a look-alike, `food` for a plant for the pot, or `unknown`."""
-    own = setting.bank.lesson_of(look)
-    danger = setting.bank.danger_of(look)
-    return danger or ("food" if own and own.is_food else "unknown")
 
 
 def _tell(lesson: Lesson, look: LookAlike, setting: CardSetting) -> tuple[Run, ...]:

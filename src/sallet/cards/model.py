@@ -66,6 +66,11 @@ class Side:
         """Yield every line of the side."""
         return (line for block in self.blocks for line in block.lines)
 
+    @property
+    def letters(self) -> int:
+        """Return how many letters stand on it, labels included."""
+        return sum(len(line.label) + len(line.text) for line in self.lines)
+
 
 @dataclass(frozen=True)
 class Address:

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from sallet.cards.content import letters
 from sallet.cards.sizes import FLOOR
 from sallet.checks.problem import Problem
 from sallet.findings import Severity
@@ -60,7 +59,7 @@ def _longest(side: Side) -> list[Line]:
 
 
 def _hint(longest: list[Line], side: Side, fit: SideFit, fitted: Fitted) -> str:
-    too_many = round(letters(side.lines) * fit.over / fit.height)
+    too_many = round(side.letters * fit.over / fit.height)
     named = in_a_row([f"{line.what} ({len(line.text)})" for line in longest])
     larger = " or ".join(fitted.larger)
     other = f", or choose a larger card: {larger} would hold it" if larger else ""

@@ -306,6 +306,12 @@ class FrontMatter:
     """Where each key's value stands, by key."""
     span: Span = NOWHERE
 
+    @property
+    def is_checked(self) -> bool:
+        """Whether another than its writer has read it, and on which day is known."""
+        same = self.checked_by.casefold() == self.written_by.casefold()
+        return bool(self.checked_by) and self.checked_on is not None and not same
+
     def where(self, key: str) -> Span:
         """Return where a key's value stands, or the whole front matter."""
         return next((span for name, span in self.spans if name == key), self.span)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from sallet.drawing.figures import figures
 from sallet.findings import in_order
 from sallet.publish.card_files import card_jobs, is_card_file
 from sallet.publish.links import lost_links
@@ -91,7 +92,8 @@ def print_cards(checked: Checked, target: Path, progress: Progress | None = None
     """
     make_sure_it_is_ours(target)
     fitted = checked.printed.fitted if checked.printed else ()
-    jobs = dict(card_jobs(fitted, checked.course, checked.folder.bank.vocabulary))
+    vocabulary = checked.folder.bank.vocabulary
+    jobs = dict(card_jobs(fitted, checked.course, lambda lesson: figures(lesson.facts, vocabulary)))
     return write_site(target, dict(_others(target)) | set_in_print(jobs, progress))
 
 

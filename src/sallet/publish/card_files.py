@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
@@ -11,7 +12,6 @@ from sallet.cards.imposing import behind, crop_marks, fronts, layout_for
 from sallet.cards.photograph import INCH, printed_size
 from sallet.cards.plate import card_plate
 from sallet.cards.sizes import BLEED, CARD_SIZES, PAPERS
-from sallet.drawing.figures import figures
 from sallet.publish.photographs import resized, upright
 from sallet.typesetting.engine import CARDS_AT_ONCE
 from sallet.typesetting.jobs import Job
@@ -23,13 +23,18 @@ if TYPE_CHECKING:
     from sallet.cards.imposing import Layout, Spot
     from sallet.cards.model import Photograph
     from sallet.course.model import Course
-    from sallet.lesson.vocabulary import Vocabulary
+    from sallet.drawing.figures import Figure
+    from sallet.lesson.model import Lesson
 
 SHEETS: Final = "print/field-cards.pdf"
 SINGLE: Final = "print/field-cards-single.pdf"
 CARDS: Final = "print/cards/"
 FINEST: Final = 450
 """Pixels to the inch to which a photograph is made smaller: more is not seen in print."""
+
+
+Drawn = Callable[["Lesson"], "Sequence[Figure]"]
+"""What returns the figures of a lesson."""
 
 
 @dataclass(frozen=True)
@@ -54,13 +59,13 @@ def is_card_file(path: str) -> bool:
 
 
 def card_jobs(
-    fitted: Sequence[Fitted], course: Course, vocabulary: Vocabulary
+    fitted: Sequence[Fitted], course: Course, figures_of: Drawn
 ) -> Iterator[tuple[str, Job]]:
-    """Yield the documents of the cards that fit, each with its path.
+    """Yield the documents of the cards that fit, each with its path; `figures_of` draws a lesson.
 
     More cards than one process may set go into several files, the second with `-2` in its name.
     """
-    cards = [_set(one, vocabulary) for one in fitted if one.fits]
+    cards = [_set(one, figures_of) for one in fitted if one.fits]
     parts = [cards[at : at + CARDS_AT_ONCE] for at in range(0, len(cards), CARDS_AT_ONCE)]
     for number, part in enumerate(parts, 1):
         yield _numbered(SHEETS, number), _sheets(part, course)
@@ -122,7 +127,7 @@ def _spot(spot: Spot) -> dict[str, Any]:
 # ---- one card -----------------------------------------------------------------------------
 
 
-def _set(fitted: Fitted, vocabulary: Vocabulary) -> _Set:
+def _set(fitted: Fitted, figures_of: Drawn) -> _Set:
     card, size = fitted.card, CARD_SIZES[fitted.size]
     front, back = fitted.sides["front"], fitted.sides["back"]
     room = size.text_height - front.height
@@ -139,15 +144,15 @@ def _set(fitted: Fitted, vocabulary: Vocabulary) -> _Set:
             card.photograph, card.lesson.slug, (size.text_width, room), pictures
         )
     else:
-        data["drawing"] = _drawing(fitted, vocabulary, room, pictures)
+        data["drawing"] = _drawing(fitted, figures_of, room, pictures)
     return _Set(card.lesson.slug, card.lesson.name, data, pictures)
 
 
 def _drawing(
-    fitted: Fitted, vocabulary: Vocabulary, room: float, pictures: dict[str, bytes]
+    fitted: Fitted, figures_of: Drawn, room: float, pictures: dict[str, bytes]
 ) -> list[list[dict[str, Any]]]:
     lesson, width = fitted.card.lesson, CARD_SIZES[fitted.size].text_width
-    rows = card_plate(lesson, figures(lesson.facts, vocabulary), width, room)
+    rows = card_plate(lesson, figures_of(lesson), width, room)
     laid: list[list[dict[str, Any]]] = []
     for row in rows:
         laid.append([])

@@ -60,7 +60,6 @@ def danger_data(danger: str) -> dict[str, str]:
     return {"danger": danger, "shape": shape, "word": word}
 
 
-def unread_words(lesson: Lesson, site: Site) -> str:
+def unread_words(lesson: Lesson) -> str:
     """Return the stamp of a lesson that no second reader has checked; nothing where one has."""
-    checks = {found.check for found in site.findings if found.file == lesson.source.path}
-    return STAMPS["unreviewed"] if "unreviewed" in checks else ""
+    return "" if lesson.front.is_checked else STAMPS["unreviewed"]

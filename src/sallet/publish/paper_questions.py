@@ -76,7 +76,7 @@ def paper_data(questions: Sequence[PaperQuestion], site: Site) -> dict[str, Any]
 
 def answers_data(questions: Sequence[PaperQuestion], site: Site) -> dict[str, Any]:
     """Return the answers as their template is given them."""
-    unread = [x for x in site.ordered if x.questions and unread_words(x, site)]
+    unread = [x for x in site.ordered if x.questions and unread_words(x)]
     return head_data(site, "Answers to the test paper") | {
         "unread": names_of(unread),
         "plants": _by_plant(questions, _answered),

@@ -33,7 +33,7 @@ def taught_data(taught: Taught, site: Site) -> dict[str, Any]:
     now = [fact for fact in lesson.key_facts if is_on_show(fact, taught.day, seen)]
     return plant_data(lesson) | {
         "food": lesson.is_food,
-        "unread": unread_words(lesson, site),
+        "unread": unread_words(lesson),
         "stages": ", ".join(taught.stages) or NO_STAGE,
         "taken_for": taken_for_words(taught.confused_with) if taught.confused_with else "",
         "not_now": _not_now(taught),

@@ -58,7 +58,7 @@ def walk_data(page: SessionPage, site: Site) -> dict[str, Any]:
     """Return a session as its walk sheet is given it."""
     meeting, session = page.meeting, page.meeting.session
     heading, lessons = session.title or "Session", [t.lesson for t in meeting.taught]
-    unread = [lesson for lesson in lessons if unread_words(lesson, site)]
+    unread = [lesson for lesson in lessons if unread_words(lesson)]
     return head_data(site, f"{heading}, {date_words(session.date)}") | {
         "number": meeting.number,
         "heading": heading,

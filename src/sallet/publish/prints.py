@@ -20,7 +20,10 @@ if TYPE_CHECKING:
 
 def _cards(site: Site) -> Iterator[tuple[str, Job]]:
     if site.printed:
-        yield from card_jobs(site.printed.fitted, site.course, site.bank.vocabulary)
+        drawn = site.setting.drawn
+        yield from card_jobs(
+            site.printed.fitted, site.course, lambda lesson: drawn[lesson.slug].figures
+        )
 
 
 MAKERS: Final = (_cards, walk_papers, poster_papers, question_papers)

@@ -10,6 +10,7 @@ from markupsafe import Markup, escape
 
 from sallet.drawing.figures import figures
 from sallet.drawing.pairs import Plant
+from sallet.lesson.dangers import danger_named
 from sallet.lesson.model import MEMORY, NO_PROSE
 from sallet.publish.anchors import (
     PROSE_SECTIONS,
@@ -276,7 +277,7 @@ class _SheetMaker:
             name=look_alike.name.value,
             ident=ident,
             scientific_name=scientific,
-            danger=_danger(look_alike, own, self.bank),
+            danger=danger_named(look_alike, self.bank),
             page=f"{self.scribe.plants}{own.slug}{PAGE_END}" if own and taught else "",
             tell=self.scribe.line(brief),
             prose=prose,
@@ -398,10 +399,3 @@ def _listed(footnotes: Iterable[Footnote]) -> Iterator[Footnote]:
         if note.key not in seen:
             seen.add(note.key)
             yield note
-
-
-def _danger(look_alike: LookAlike, own: Lesson | None, bank: Bank) -> str:
-    danger = bank.danger_of(look_alike)
-    if danger is None:
-        return "food" if own and own.is_food else "unknown"
-    return danger
