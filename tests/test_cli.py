@@ -85,10 +85,11 @@ def pages(home: Path) -> dict[str, bytes]:
     return {path.relative_to(out).as_posix(): path.read_bytes() for path in files}
 
 
-def counted(home: Path) -> tuple[int, int]:
-    """Return how many pages and how many files the output folder holds, without its own list."""
+def counted(home: Path) -> tuple[str, int]:
+    """Return what is told of pages and papers, and how many files there are, without their list."""
     names = [name for name in pages(home) if name != MARKER]
-    return sum(name.endswith(".html") for name in names), len(names)
+    made, papers = (sum(name.endswith(end) for name in names) for end in (".html", ".pdf"))
+    return f"{made} pages and {papers} papers", len(names)
 
 
 # ---- check --------------------------------------------------------------------------------
@@ -224,12 +225,12 @@ def test_a_course_is_assembled_and_the_way_to_it_is_told(sallet: Sallet, home: P
     run = sallet("assemble")
     made, files = counted(home)
     assert run == Run(0, f"""\
-{made} pages in site_out: {files} files new, 0 changed, 0 as they were, 0 removed
+{made} in site_out: {files} files new, 0 changed, 0 as they were, 0 removed
 open site_out/index.html
 """, "")  # fmt: skip
     assert (home / "site_out" / "plants" / "yew.html").is_file()
     assert sallet("assemble", "course.yml").out.startswith(
-        f"{made} pages in site_out: 0 files new, 0 changed, {files} as they were, 0 removed\n"
+        f"{made} in site_out: 0 files new, 0 changed, {files} as they were, 0 removed\n"
     )
 
 
@@ -240,7 +241,7 @@ def test_what_was_found_and_what_was_kept_is_told(sallet: Sallet, home: Path) ->
     (home / "lessons" / "yew.md").unlink()
     run = sallet("assemble")
     told = run.out.split("\n")[0]
-    assert told.startswith(f"{counted(home)[0]} pages in site_out: 0 files new, ")
+    assert told.startswith(f"{counted(home)[0]} in site_out: 0 files new, ")
     assert told.endswith(", 2 removed")  # its page and its card
     assert run.out.split("\n")[1:] == [
         "kept what sallet did not make: CNAME",

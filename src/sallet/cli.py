@@ -311,9 +311,10 @@ def _cards_told(checked: Checked, written: Written, target: Path) -> str:
 
 
 def _told(written: Written, findings: list[Finding], target: Path) -> str:
-    pages = [p for p in (*written.new, *written.changed, *written.unchanged) if p.endswith("html")]
+    files = (*written.new, *written.changed, *written.unchanged)
+    pages, papers = ([p for p in files if p.endswith(end)] for end in (".html", ".pdf"))
     lines = [
-        f"{len(pages)} pages in {_near(target)}: {_counted(written)}",
+        f"{len(pages)} pages and {len(papers)} papers in {_near(target)}: {_counted(written)}",
         f"open {_near(target / 'index.html')}",
     ]
     if written.carried_over:

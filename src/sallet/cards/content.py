@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Final
 from sallet.cards.address import address_of
 from sallet.cards.doubles import double_lines
 from sallet.cards.facts import fact_runs, value_words
-from sallet.cards.model import Block, Card, Line, Side
+from sallet.cards.model import Block, Card, Line, Side, worded
 from sallet.cards.photograph import fine_photograph
 from sallet.cards.plain import Run, clauses, joined, paragraphs, plain, runs, sentences
 from sallet.cards.sizes import CARD_SIZES
@@ -128,26 +128,18 @@ def _known_by(lesson: Lesson, setting: CardSetting) -> Block:
 
 def _key_feature(fact: Fact, setting: CardSetting) -> Line:
     organ = organ_words(fact, setting.bank.vocabulary)
-    return Line(
-        fact_runs(fact, setting.course.units_first),
-        label=f"{organ}, {fact.label}",
-        what=f"the key feature `{fact.label}`",
-        span=fact.card_span if fact.on_card else fact.value_span,
-        can_be_worded=not fact.on_card,
-    )
+    told = fact_runs(fact, setting.course.units_first)
+    what = f"the key feature `{fact.label}`"
+    return worded(fact, told, fact.value_span, label=f"{organ}, {fact.label}", what=what)
 
 
 def _eaten(part: EdiblePart, row: Row, setting: CardSetting) -> Line:
     first = setting.course.units_first
     ways = value_words(part.ways, first)
     told = runs(part.on_card) if part.on_card else _limits(part, first)
-    return Line(
-        clauses(plain(row_words(row)), plain(ways), told),
-        label=part.timing.name,
-        what=f"the edible part `{part.timing.name}`",
-        span=part.card_span if part.on_card else part.timing.span,
-        can_be_worded=not part.on_card,
-    )
+    told = clauses(plain(row_words(row)), plain(ways), told)
+    name = part.timing.name
+    return worded(part, told, part.timing.span, label=name, what=f"the edible part `{name}`")
 
 
 def _limits(part: EdiblePart, first: System) -> tuple[Run, ...]:
@@ -163,23 +155,19 @@ def _limits(part: EdiblePart, first: System) -> tuple[Run, ...]:
 
 
 def _removed(removal: Removal) -> Line:
-    return Line(
-        runs(removal.on_card) or sentences(runs(removal.reason.value), runs(removal.note.text)),
-        label=removal.name.value,
-        what=f"the part to remove `{removal.name.value}`",
-        span=removal.card_span if removal.on_card else removal.reason.span,
-        can_be_worded=not removal.on_card,
+    told = sentences(runs(removal.reason.value), runs(removal.note.text))
+    name = removal.name.value
+    what = f"the part to remove `{name}`"
+    return worded(
+        removal, runs(removal.on_card) or told, removal.reason.span, label=name, what=what
     )
 
 
 def _caution(caution: Caution) -> Line:
-    return Line(
-        runs(caution.on_card) or sentences(runs(caution.text.value), runs(caution.note.text)),
-        label=caution.kind,
-        what=f"the caution on {caution.kind}" if caution.kind else "the caution",
-        span=caution.card_span if caution.on_card else caution.text.span,
-        can_be_worded=not caution.on_card,
-    )
+    told = sentences(runs(caution.text.value), runs(caution.note.text))
+    kind = caution.kind
+    what = f"the caution on {kind}" if kind else "the caution"
+    return worded(caution, runs(caution.on_card) or told, caution.text.span, label=kind, what=what)
 
 
 def _section(lesson: Lesson, name: str) -> Iterator[Line]:

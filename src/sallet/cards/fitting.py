@@ -6,7 +6,7 @@ Nothing is left out to make it fit.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Any, Final
 
 from sallet.cards.data import card_data, size_data
@@ -72,11 +72,7 @@ def fit_cards(
     ]
     failing = [fitted.card for fitted in found if not fitted.fits]
     larger = _larger(failing, size, language) if failing else {}
-    return tuple(
-        fitted if fitted.fits
-        else Fitted(fitted.card, size, fitted.sides, fitted.wide, larger[fitted.card.lesson.slug])
-        for fitted in found
-    )  # fmt: skip
+    return tuple(replace(one, larger=larger.get(one.card.lesson.slug, ())) for one in found)
 
 
 def _sides(told: Mapping[str, Any]) -> Mapping[SideName, SideFit]:

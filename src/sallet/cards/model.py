@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Literal, Protocol
 
 from sallet.lesson.model import NOWHERE
 
@@ -42,6 +42,24 @@ class Line:
     def text(self) -> str:
         """Return its words without the label."""
         return "".join(run.text for run in self.runs)
+
+
+class Wordable(Protocol):
+    """Something of a lesson that may carry a wording for the card."""
+
+    @property
+    def on_card(self) -> str:
+        """Return the wording, or an empty string."""
+
+    @property
+    def card_span(self) -> Span:
+        """Return where the wording stands."""
+
+
+def worded(source: Wordable, told: tuple[Run, ...], span: Span, *, label: str, what: str) -> Line:
+    """Return a line of something that may be worded for the card; `span` is where its own words stand."""
+    at = source.card_span if source.on_card else span
+    return Line(told, label=label, what=what, span=at, can_be_worded=not source.on_card)
 
 
 @dataclass(frozen=True)
