@@ -9,11 +9,13 @@ import pytest
 from PIL import Image
 
 from helpers.cards import cards_of, drawn, setting_of
+from helpers.pdfs import printed
 from sallet.cards.fitting import Fitted, SideFit, fit_cards
 from sallet.cards.photograph import FINEST_NEEDED, INCH
 from sallet.cards.sizes import BLEED, CARD_SIZES
 from sallet.publish import card_files
 from sallet.publish.card_files import FINEST, card_jobs, is_card_file
+from sallet.typesetting.engine import typeset
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -145,3 +147,20 @@ def test_a_photograph_takes_the_drawings_place_in_pixels_enough_for_print(
         assert dict(image.getexif()) == {}
     assert FINEST_NEEDED - 1 <= fineness <= max(FINEST + 1, FINEST_NEEDED + 1)
     assert shown["height"] <= card["room"] + 1e-6
+
+
+@pytest.mark.parametrize("size", [(640, 480), (500, 900), (4000, 3000)])
+@pytest.mark.parametrize("card", ["A6", "A7", "4x6 in", "3x5 in"])
+def test_in_the_pdf_a_photograph_has_300_pixels_to_the_inch_and_its_shape(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, size: tuple[int, int], card: str
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    Image.linear_gradient("L").resize(size).save(tmp_path / "leaf.jpg")
+    course = COURSE + f"cards: {{size: {card}}}\n"
+    files = {"course.yml": course, "ash.md": LEAF + PICTURE, "leaf.jpg": f"{size[0]}x{size[1]}"}
+    (tmp_path / "card.pdf").write_bytes(next(typeset([jobs_of(files)["print/cards/ash.pdf"]])))
+    _, _, only = printed("pdfimages", "-list", tmp_path / "card.pdf").strip().split("\n")
+    kind, width, height, across, down = (only.split()[at] for at in (2, 3, 4, 12, 13))
+    assert kind == "image"
+    assert min(int(across), int(down)) >= FINEST_NEEDED
+    assert int(width) / int(height) == pytest.approx(size[0] / size[1], rel=0.01)
