@@ -15,7 +15,7 @@ import click
 import pytest
 
 from sallet import __version__, cli
-from sallet.checks import card_too_full, no_name, running, unknown_state
+from sallet.checks import card_too_full, no_name, not_in_print, running, unknown_state
 from sallet.checks.catalogue import page_of, summary_of
 from sallet.course.reading import course_schema
 from sallet.lesson.front_matter import front_matter_schema
@@ -392,6 +392,19 @@ def test_a_draft_has_the_cards_that_fit_and_names_the_others(
     assert cards_in(home / "site_out") == [
         "print/cards/yew.pdf", "print/field-cards-single.pdf", "print/field-cards.pdf",
     ]  # fmt: skip
+
+
+def test_a_draft_shows_where_a_letter_cannot_be_printed(
+    sallet: Sallet, home: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for module in (running, cli):
+        monkeypatch.setattr(module, "CHECKS", (not_in_print,))
+    (home / "course.yml").write_text("title: Hedge ☠\nsessions: [{date: 2027-04-03, title: ☠}]\n")
+    lay(home, "elder", CLEAN.replace("Yew", "Elder ✗") + "## Season\n- leaves: May\n")
+    assert sallet("assemble").code == 1
+    run = sallet("assemble", "--draft")
+    assert (run.code, run.err) == (0, "")
+    assert "print/cards/elder.pdf" in cards_in(home / "site_out")
 
 
 def test_a_course_may_have_no_cards(

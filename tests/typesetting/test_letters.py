@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from sallet.typesetting import letters
 from sallet.typesetting.engine import typeset
 from sallet.typesetting.jobs import Job, Untypeset
-from sallet.typesetting.letters import missing_letters
+from sallet.typesetting.letters import LOST, legible, missing_letters
 from sallet.typesetting.words import printable
 
 
@@ -43,3 +43,14 @@ def test_another_refusal_is_not_taken_for_a_missing_letter(monkeypatch: pytest.M
     monkeypatch.setattr(letters, "typeset", refuse)
     with pytest.raises(Untypeset, match="no room"):
         missing_letters(["é"])
+
+
+def test_in_a_draft_a_sign_stands_for_each_letter_that_is_lost() -> None:
+    pictures = {"a.svg": "<text>☠ é</text>".encode(), "b.jpg": "☠".encode()}
+    job = Job("letters", {"letters": ["a ☠", "é", "✓"], "n": 1}, pictures)
+    assert legible(job, frozenset("☠✓")) == Job(
+        "letters",
+        {"letters": ["a \ufffd", "é", "\ufffd"], "n": 1},
+        {"a.svg": "<text>\ufffd é</text>".encode(), "b.jpg": "☠".encode()},
+    )
+    assert missing_letters([LOST]) == frozenset()

@@ -60,6 +60,11 @@ class Checked:
         """Return the folder into which it is assembled."""
         return output_folder(self.folder, self.course)
 
+    @property
+    def missing(self) -> frozenset[str]:
+        """Return the letters of its texts that no font of print has."""
+        return self.printed.missing if self.printed else frozenset()
+
 
 def look_through(folder: Folder, course: Course, progress: Progress | None = None) -> Checked:
     """Return a course with all that is found in its lessons and in its cards, which are measured.
@@ -94,7 +99,7 @@ def print_cards(checked: Checked, target: Path, progress: Progress | None = None
     fitted = checked.printed.fitted if checked.printed else ()
     vocabulary = checked.folder.bank.vocabulary
     jobs = dict(card_jobs(fitted, checked.course, lambda lesson: figures(lesson.facts, vocabulary)))
-    return write_site(target, dict(_others(target)) | set_in_print(jobs, progress))
+    return write_site(target, dict(_others(target)) | set_in_print(jobs, progress, checked.missing))
 
 
 def _others(target: Path) -> Iterator[tuple[str, bytes]]:
@@ -126,7 +131,7 @@ def site_files(
     lost = list(lost_links(pages, {*files, *prints}))
     if lost:
         raise LinksLost(lost)
-    return files | set_in_print(prints, progress)
+    return files | set_in_print(prints, progress, checked.missing)
 
 
 def _photographs(lesson: Lesson, bank: Bank) -> Iterator[Photograph]:

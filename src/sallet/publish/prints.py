@@ -9,6 +9,7 @@ from sallet.publish.paper_poster import poster_papers
 from sallet.publish.paper_questions import question_papers
 from sallet.publish.paper_walks import walk_papers
 from sallet.typesetting.engine import typeset
+from sallet.typesetting.letters import legible
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
@@ -35,6 +36,14 @@ def print_jobs(site: Site) -> dict[str, Job]:
     return dict(made for maker in MAKERS for made in maker(site)) if site.printed else {}
 
 
-def set_in_print(jobs: Mapping[str, Job], progress: Progress | None = None) -> dict[str, bytes]:
-    """Return documents typeset, by path. Raises Untypeset or EngineDied."""
-    return dict(zip(jobs, typeset(list(jobs.values()), progress), strict=True))
+def set_in_print(
+    jobs: Mapping[str, Job],
+    progress: Progress | None = None,
+    missing: frozenset[str] = frozenset(),
+) -> dict[str, bytes]:
+    """Return documents typeset, by path; a draft may have letters that are `missing` in print.
+
+    Raises Untypeset or EngineDied.
+    """
+    documents = [legible(job, missing) if missing else job for job in jobs.values()]
+    return dict(zip(jobs, typeset(documents, progress), strict=True))

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 from unicodedata import normalize
 
 from sallet.typesetting.engine import typeset
 from sallet.typesetting.jobs import Job, Untypeset
-from sallet.typesetting.words import is_dropped
+from sallet.typesetting.words import in_all_words, is_dropped, printable
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+LOST: Final = "\ufffd"
+"""Stands for a letter that cannot be shown (Unicode's replacement character); the fonts have it."""
 _REFUSED: Final = re.compile(r"the text `\"(.*?)\"` could not be displayed")
 _ESCAPED: Final = re.compile(r"\\u\{([0-9a-fA-F]+)\}|\\(.)")
 
@@ -28,6 +31,20 @@ def missing_letters(words: Iterable[str]) -> frozenset[str]:
             break
         found |= refused
     return frozenset(found)
+
+
+def legible(job: Job, missing: frozenset[str]) -> Job:
+    """Return a document with the sign of a lost letter for each that no font has, as drafts need it."""
+    lost = dict.fromkeys(map(ord, missing), LOST)
+
+    def change(words: str) -> str:
+        return printable(words).translate(lost)
+
+    drawings = {
+        name: change(data.decode()).encode() if name.endswith(".svg") else data
+        for name, data in job.pictures.items()
+    }
+    return replace(job, data=in_all_words(job.data, change), pictures=drawings)
 
 
 def _refused(letters: list[str]) -> set[str]:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any, Final
+from typing import TYPE_CHECKING, Any, Final
 from unicodedata import category, normalize
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
 
 TURNING: Final = frozenset(
     "\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069"
@@ -24,10 +27,15 @@ def is_dropped(letter: str) -> bool:
 
 def all_printable(data: Any) -> Any:
     """Return values as JSON holds them, with every run of words in them printable."""
+    return in_all_words(data, printable)
+
+
+def in_all_words(data: Any, change: Callable[[str], str]) -> Any:
+    """Return values as JSON holds them, with every run of words in them changed."""
     if isinstance(data, str):
-        return printable(data)
+        return change(data)
     if isinstance(data, dict):
-        return {key: all_printable(value) for key, value in data.items()}
+        return {key: in_all_words(value, change) for key, value in data.items()}
     if isinstance(data, list | tuple):
-        return [all_printable(value) for value in data]
+        return [in_all_words(value, change) for value in data]
     return data
