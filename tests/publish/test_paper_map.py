@@ -87,6 +87,13 @@ def test_the_drawing_is_the_map_of_the_page_head_and_body() -> None:
     assert [n.tag.removeprefix(SVG) for n in drawn.iter()] == ["svg", "style", *shapes]
 
 
+def test_what_cannot_be_seen_in_a_name_does_not_break_the_drawing() -> None:
+    year = year_of('---\nname: "Ram\\asons\\u202E & <co>"\n---\n## Season\n- lea\x07ves: May\n')
+    (only,) = paper_maps([year], SESSIONS, 277)
+    words = "".join(ET.fromstring(only.drawing).itertext())  # noqa: S314
+    assert "Ramsons & <co>" in words
+
+
 def test_the_drawing_has_the_papers_width_and_tells_its_shape() -> None:
     (sheet,) = paper_maps(demo_site().years, SESSIONS, 259.4)
     drawn = ET.fromstring(sheet.drawing)  # noqa: S314

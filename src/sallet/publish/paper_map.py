@@ -15,6 +15,7 @@ from xml.etree import ElementTree as ET
 from sallet.publish.map_shape import SHEET
 from sallet.publish.palette import LIGHT, OKABE_ITO
 from sallet.publish.season_map import MOST, TALL, blocks_of, map_sheets
+from sallet.typesetting.words import printable
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -78,7 +79,8 @@ def _lanes(years: Sequence[PlantYear]) -> float:
 
 def _paper_map(years: Sequence[PlantYear], sessions: Sequence[date], width: float) -> PaperMap:
     (sheet,) = map_sheets(years, sessions)
-    head, body, key = ET.fromstring(f"<div>{sheet}</div>")  # noqa: S314 - our own drawing
+    # A control character in a plant's name is none in HTML's eyes, and breaks XML.
+    head, body, key = ET.fromstring(f"<div>{printable(sheet)}</div>")  # noqa: S314 - our own
     lane = float(body.attrib["font-size"].removesuffix("mm"))
     height = float(body.attrib["height"].removesuffix("em")) * lane
     body.attrib |= {"font-size": f"{lane}", "height": f"{height:.3f}", "y": f"{_HEAD:.3f}"}
