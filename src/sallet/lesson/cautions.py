@@ -95,7 +95,7 @@ def read_look_alikes(
         more = [Prose(bullet.written, bullet.span) for bullet in others]
         more += [text for organ in part.inner for text in organ.every_text(steps=False)]
         facts = tuple(read_organs(part.inner, vocabulary, faults))
-        on_card = card_text(part.bullets, faults)
+        on_card = card_text(part.bullets)
         yield LookAlike(
             name=part.heading,
             prose=joined([*part.texts, *part.steps, *more], part.heading.span.end),

@@ -76,7 +76,7 @@ def read_edible_parts(
         timing = _timing(bullet, when, note, vocabulary, faults)
         if timing is None:
             continue
-        on_card = card_text(bullet.inner, faults)
+        on_card = card_text(bullet.inner)
         told = [inner for inner in bullet.inner if not is_for_the_card(inner)]
         yield EdiblePart(
             timing=timing,

@@ -44,7 +44,7 @@ def read_lesson(source: Source, vocabulary: Vocabulary) -> Lesson:
         slug=slug_of(source.path),
         front=front,
         intro=outline.intro(),
-        sections=tuple(_section(source, name, part, faults) for name, part in parts),
+        sections=tuple(_section(source, name, part) for name, part in parts),
         facts=facts,
         look_alikes=_look_alikes(named, vocabulary, faults),
         season=tuple(read_season(_bullets(named, "season"), vocabulary, faults)),
@@ -71,9 +71,9 @@ def hyphened(words: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", words.casefold()).strip("-") or "lesson"
 
 
-def _section(source: Source, name: str, part: Part, faults: list[Fault]) -> Section:
+def _section(source: Source, name: str, part: Part) -> Section:
     wordings = section_wordings(name, part)
-    on_card = card_text(wordings, faults)
+    on_card = card_text(wordings)
     return Section(
         name=name,
         heading=part.heading,

@@ -37,23 +37,16 @@ def whole_text(bullet: Bullet) -> str:
     return " ".join(f"{bullet.value.value} {whole_note(bullet).text}".split())
 
 
-def card_text(bullets: Iterable[Bullet], faults: list[Fault]) -> Text:
+def card_text(bullets: Iterable[Bullet]) -> Text:
     """Return the wording for the card among some bullets, with its place in the text.
 
-    Several are one, so that no caution is lost. One without words goes into `faults`.
+    Several are one, so that no caution is lost. One without words is none: the whole words stand.
     """
-    wordings = [bullet for bullet in bullets if is_for_the_card(bullet)]
-    faults.extend(_without_words(bullet) for bullet in wordings if not whole_text(bullet))
-    worded = [bullet for bullet in wordings if whole_text(bullet)]
+    worded = [bullet for bullet in bullets if is_for_the_card(bullet) and whole_text(bullet)]
     if not worded:
         return NO_WORDING
     place = Span(_first_word(worded[0]), worded[-1].span.end)
     return Text(" ".join(map(whole_text, worded)), place)
-
-
-def _without_words(bullet: Bullet) -> Fault:
-    at = bullet.label or bullet.line
-    return Fault("empty-value", at.span, at.value)
 
 
 def _first_word(bullet: Bullet) -> int:
@@ -67,7 +60,7 @@ def card_wording(bullet: Bullet, faults: list[Fault]) -> Text:
         if not is_for_the_card(inner):
             at = inner.label or inner.line
             faults.append(Fault("nested-bullet", at.span, at.value, (ON_THE_CARD,)))
-    return card_text(bullet.inner, faults)
+    return card_text(bullet.inner)
 
 
 def section_wordings(name: str, part: Part) -> tuple[Bullet, ...]:
