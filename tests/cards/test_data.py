@@ -8,7 +8,7 @@ import pytest
 
 from helpers.cards import card_of, cards_of
 from sallet.cards.content import FOOD_STANDING, KEEP
-from sallet.cards.data import card_data, side_data, size_data
+from sallet.cards.data import card_data, runs_data, side_data, size_data
 from sallet.cards.model import Block, Line, Side
 from sallet.cards.plain import Run
 from sallet.cards.sizes import CardSize, Size
@@ -141,3 +141,7 @@ def test_lines_that_run_on_say_so() -> None:
 def test_a_size_is_told_in_millimetres() -> None:
     size = CardSize(Size(105, 148), margin=5, picture=28)
     assert size_data(size) == {"width": 105, "height": 148, "margin": 5, "picture": 28}
+
+
+def test_words_keep_their_style() -> None:
+    assert runs_data([Run("a "), Run("b", "strong")]) == [["a ", "plain"], ["b", "strong"]]

@@ -12,6 +12,20 @@ from sallet.season.here import Row, Stretch
 if TYPE_CHECKING:
     from sallet.season.here import Kind
 
+RAMSONS = """---
+name: Ramsons
+seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
+---
+## Season
+- leaves: late February to mid June
+- flowers: when warm
+- seeds: June, August
+
+## Edible parts
+- leaves: March to May; raw
+"""
+"""A lesson with times that can be read, one that cannot, and one in two pieces."""
+
 
 def stretch_of(window: Window | None, soft: tuple[int, int] = (0, 0)) -> Stretch:
     """Return a time of the year with its uncertain days."""

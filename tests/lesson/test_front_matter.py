@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from helpers.workshop import findings_of
 from sallet.lesson.front_matter import elevation, front_matter_schema, read_front_matter
 from sallet.lesson.model import FrontMatter, SeenAt
 from sallet.source import Source
@@ -89,8 +90,9 @@ def test_a_lesson_is_checked_if_another_than_its_writer_has_read_it_on_a_day(
     words: str,
     checked: bool,  # noqa: FBT001
 ) -> None:
-    found = front(f"---\nwritten by: A Teacher\nchecked by: {words}\n---\n")
-    assert found.is_checked == checked
+    text = f"---\nwritten by: A Teacher\nchecked by: {words}\n---\n"
+    assert front(text).is_checked == checked
+    assert (findings_of({"a.md": text}, "unreviewed") == []) == checked
 
 
 @pytest.mark.parametrize(

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from helpers.courses import site_of
 from helpers.workshop import lesson_of
-from sallet.cards.plain import Run
 from sallet.publish.paper_parts import (
     emergency_data,
     head_data,
     plant_data,
-    runs_data,
     unread_words,
 )
 
@@ -64,10 +62,6 @@ def test_a_plant_is_named_with_its_danger_in_shape_and_word() -> None:
         "shape": "▲▲",
         "word": "deadly",
     }
-
-
-def test_words_keep_their_style() -> None:
-    assert runs_data([Run("a "), Run("b", "strong")]) == [["a ", "plain"], ["b", "strong"]]
 
 
 def test_only_a_lesson_without_a_second_reader_is_stamped() -> None:

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from helpers.rows import not_sure_from, row_of, stretch_of
+from helpers.rows import RAMSONS, not_sure_from, row_of, stretch_of
 from helpers.years import year_at, year_of
 from sallet.lesson.value import Window
 from sallet.publish.strips import NAMES, WIDTH, season_strip
@@ -20,18 +20,6 @@ from sallet.season.strip import NOT_SURE
 if TYPE_CHECKING:
     from sallet.season.here import Kind, Row
 
-RAMSONS = """---
-name: Ramsons
-seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
----
-## Season
-- leaves: late February to mid June
-- flowers: when warm
-- seeds: June, August
-
-## Edible parts
-- leaves: March to May; raw
-"""
 DAYS = st.integers(1, 365)
 SOFT = st.tuples(st.integers(0, 182), st.integers(0, 182))
 SVG = "{http://www.w3.org/2000/svg}"

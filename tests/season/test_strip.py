@@ -6,24 +6,21 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from helpers.rows import not_sure_from, row_of, stretch_of
+from helpers.rows import RAMSONS, not_sure_from, row_of, stretch_of
 from helpers.years import year_at, year_of
 from sallet.lesson.value import Window
 from sallet.season.hopkins import Spot
-from sallet.season.strip import doubts_of, runs, split, strip_name, strip_rows, strip_words
+from sallet.season.strip import (
+    bars,
+    doubts_of,
+    runs,
+    runs_of,
+    split,
+    strip_name,
+    strip_rows,
+    strip_words,
+)
 
-RAMSONS = """---
-name: Ramsons
-seen at: {latitude: 54.4, longitude: -2.6, elevation: 150 m}
----
-## Season
-- leaves: late February to mid June
-- flowers: when warm
-- seeds: June, August
-
-## Edible parts
-- leaves: March to May; raw
-"""
 DAYS = st.integers(1, 365)
 FLOWERS = row_of("flowers", "seen", stretch_of(Window(121, 151)))
 
@@ -86,3 +83,15 @@ def test_a_run_in_parts_is_the_run(first: int, last: int, days: frozenset[int]) 
     parts = list(split(run, days))
     found = [(day, within) for (a, b), within in parts for day in range(a, b + 1)]
     assert found == [(day, day in days) for day in range(run[0], run[1] + 1)]
+
+
+def test_a_bar_tells_what_is_certain_what_is_uncertain_and_what_is_not_sure() -> None:
+    row = row_of("leaves", "eaten", stretch_of(Window(350, 20), (2, 3)), stretch_of(None))
+    assert list(bars(not_sure_from(row, 1, 10))) == [
+        *(((first, last), "soft") for end in row.stretches[0].unsure for first, last in runs(end)),
+        ((352, 365), "eaten"), ((1, 10), "doubt"), ((11, 17), "eaten"),
+    ]  # fmt: skip
+
+
+def test_days_are_runs_that_do_not_cross_the_new_year() -> None:
+    assert list(runs_of({1, 2, 5, 364, 365})) == [(5, 5), (364, 365), (1, 2)]

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 
 from sallet.cards.address import address_of
 from sallet.cards.doubles import double_lines
-from sallet.cards.facts import fact_runs, value_words
+from sallet.cards.facts import caution_runs, fact_runs, value_words
 from sallet.cards.model import Block, Card, Line, Side, worded
 from sallet.cards.photograph import fine_photograph
 from sallet.cards.plain import Run, clauses, joined, paragraphs, plain, runs, sentences
@@ -164,10 +164,15 @@ def _removed(removal: Removal) -> Line:
 
 
 def _caution(caution: Caution) -> Line:
-    told = sentences(runs(caution.text.value), runs(caution.note.text))
     kind = caution.kind
     what = f"the caution on {kind}" if kind else "the caution"
-    return worded(caution, runs(caution.on_card) or told, caution.text.span, label=kind, what=what)
+    return worded(
+        caution,
+        runs(caution.on_card) or caution_runs(caution),
+        caution.text.span,
+        label=kind,
+        what=what,
+    )
 
 
 def _section(lesson: Lesson, name: str) -> Iterator[Line]:

@@ -8,23 +8,26 @@ from sallet.cards.strip import strip_data
 from sallet.lesson.dangers import DANGERS
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable
+
     from sallet.cards.model import Block, Card, Line, Side
+    from sallet.cards.plain import Run
     from sallet.cards.sizes import CardSize
+
+
+Runs = list[list[str]]
+"""Words with their style, as JSON holds them."""
 
 
 def card_data(card: Card) -> dict[str, Any]:
     """Return a card as JSON holds it."""
     front = card.lesson.front
-    shape, word = DANGERS[card.danger]
-    return {
+    return danger_data(card.danger) | {
         "name": card.lesson.name,
         "scientific": front.scientific_name,
         "family": front.family,
         "also": list(front.also_called),
         "food": card.lesson.is_food,
-        "danger": card.danger,
-        "shape": shape,
-        "word": word,
         "front": side_data(card.front),
         "back": side_data(card.back),
         "strip": strip_data(card.rows),
@@ -48,15 +51,22 @@ def _block(block: Block) -> dict[str, Any]:
 
 
 def _line(line: Line) -> dict[str, Any]:
-    shape, word = DANGERS[line.danger] if line.danger else ("", "")
-    return {
+    return danger_data(line.danger) | {
         "label": line.label,
-        "danger": line.danger,
-        "shape": shape,
-        "word": word,
         "scientific": line.scientific,
-        "runs": [[run.text, run.style] for run in line.runs],
+        "runs": runs_data(line.runs),
     }
+
+
+def runs_data(runs: Iterable[Run]) -> Runs:
+    """Return words as JSON holds them."""
+    return [[run.text, run.style] for run in runs]
+
+
+def danger_data(danger: str) -> dict[str, str]:
+    """Return a danger with its shape and its word; all of them empty for none."""
+    shape, word = DANGERS[danger] if danger else ("", "")
+    return {"danger": danger, "shape": shape, "word": word}
 
 
 def size_data(size: CardSize) -> dict[str, float]:

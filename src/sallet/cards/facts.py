@@ -11,7 +11,7 @@ from sallet.measures import both_systems
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
-    from sallet.lesson.model import Fact
+    from sallet.lesson.model import Caution, Fact
     from sallet.lesson.value import Item
     from sallet.units import System
 
@@ -27,6 +27,11 @@ def fact_runs(fact: Fact, first: System) -> tuple[Run, ...]:
         return runs(fact.on_card)
     value = plain(value_words(fact.items, first))
     return sentences(value, runs(fact.note.text))
+
+
+def caution_runs(caution: Caution) -> tuple[Run, ...]:
+    """Return a caution whole: its words and its note."""
+    return sentences(runs(caution.text.value), runs(caution.note.text))
 
 
 def _item_words(item: Item, first: System) -> str:

@@ -5,12 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR
-from sallet.season.move import windows_of
 from sallet.season.strip import (
     NOT_SURE,
+    bars,
     doubts_of,
-    runs,
-    split,
+    runs_of,
     strip_name,
     strip_rows,
     strip_words,
@@ -19,11 +18,8 @@ from sallet.season.strip import (
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from sallet.lesson.value import Window
     from sallet.season.here import Row
-
-Bar = dict[str, Any]
-"""`from` and `to` as parts of the year, and `look`: a row's kind, `doubt` or `soft`."""
+    from sallet.season.strip import Run
 
 
 def strip_data(rows: Sequence[Row]) -> dict[str, Any]:
@@ -40,29 +36,14 @@ def strip_data(rows: Sequence[Row]) -> dict[str, Any]:
 
 
 def _row(row: Row) -> dict[str, Any]:
-    return {"name": strip_name(row), "bars": list(_bars(row))}
+    return {"name": strip_name(row), "bars": [_bar(run, look) for run, look in bars(row)]}
 
 
 def _doubt(days: frozenset[int]) -> Iterator[dict[str, Any]]:
     if days:
-        bars = [bar for window in windows_of(days) for bar in _all(window, "cross")]
-        yield {"name": NOT_SURE, "bars": bars}
+        yield {"name": NOT_SURE, "bars": [_bar(run, "cross") for run in runs_of(days)]}
 
 
-def _bars(row: Row) -> Iterator[Bar]:
-    for stretch in row.stretches:
-        if stretch.here is None:
-            continue
-        for end in stretch.unsure:
-            yield from _all(end, "soft")
-        for run in runs(stretch.firm or stretch.here):
-            for part, unsure in split(run, row.not_sure):
-                yield _bar(part, "doubt" if unsure else row.kind)
-
-
-def _all(window: Window, look: str) -> Iterator[Bar]:
-    yield from (_bar(run, look) for run in runs(window))
-
-
-def _bar(run: tuple[int, int], look: str) -> Bar:
+def _bar(run: Run, look: str) -> dict[str, Any]:
+    """Return a bar with its ends as parts of the year."""
     return {"from": (run[0] - 1) / YEAR, "to": run[1] / YEAR, "look": look}

@@ -126,8 +126,13 @@ def look_at(telling: Telling, day: int, vocabulary: Vocabulary) -> tuple[str, ..
     return tuple(feature_words(feature_of(sign, vocabulary), telling.name) for sign in signs)
 
 
+def is_for_outdoors(kind: str) -> bool:
+    """Return whether a caution of a kind matters beside the plant; of one without a kind it may."""
+    return not kind or kind in OUTDOORS
+
+
 def _told(lessons: Iterable[Lesson], setting: Setting) -> Iterator[Told]:
     for lesson in lessons:
         for caution in cautions_elsewhere(lesson, setting, PLANTS):
-            if not caution.kind or caution.kind in OUTDOORS:
+            if is_for_outdoors(caution.kind):
                 yield Told(lesson, caution)

@@ -5,19 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from sallet.cards.content import KEEP
+from sallet.cards.data import danger_data
 from sallet.cards.sizes import PAPERS
-from sallet.lesson.dangers import DANGERS, danger_of
+from sallet.lesson.dangers import danger_of
 from sallet.publish.sheets import STAMPS
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
-
-    from sallet.cards.plain import Run
     from sallet.lesson.model import Lesson
     from sallet.publish.site import Site
-
-Runs = list[list[str]]
-"""Words with their style, as JSON holds them."""
 
 
 def head_data(site: Site, title: str) -> dict[str, Any]:
@@ -39,11 +34,6 @@ def emergency_data(site: Site) -> dict[str, Any]:
     return {"lines": list(site.course.emergency), "keep": KEEP}
 
 
-def runs_data(runs: Iterable[Run]) -> Runs:
-    """Return words as JSON holds them."""
-    return [[run.text, run.style] for run in runs]
-
-
 def plant_data(lesson: Lesson) -> dict[str, str]:
     """Return how a plant is named: its names, and its danger in shape and word."""
     front = lesson.front
@@ -52,12 +42,6 @@ def plant_data(lesson: Lesson) -> dict[str, str]:
         "scientific": front.scientific_name,
         **danger_data(danger_of(lesson)),
     }
-
-
-def danger_data(danger: str) -> dict[str, str]:
-    """Return a danger with its shape and its word."""
-    shape, word = DANGERS[danger]
-    return {"danger": danger, "shape": shape, "word": word}
 
 
 def unread_words(lesson: Lesson) -> str:

@@ -10,8 +10,9 @@ from itertools import count, groupby
 from string import ascii_uppercase
 from typing import TYPE_CHECKING, Any, Final
 
+from sallet.cards.data import runs_data
 from sallet.cards.plain import runs
-from sallet.publish.paper_parts import head_data, runs_data, unread_words
+from sallet.publish.paper_parts import head_data, unread_words
 from sallet.season.reasons import names_of
 from sallet.typesetting.jobs import Job
 

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any, Final
 
+from sallet.cards.data import danger_data, runs_data
 from sallet.cards.facts import fact_runs
 from sallet.cards.plain import Run, joined, plain, runs
 from sallet.publish.briefing import look_at
-from sallet.publish.paper_parts import danger_data, plant_data, runs_data, unread_words
+from sallet.publish.paper_parts import plant_data, unread_words
 from sallet.season.dates import short_date
 from sallet.season.reasons import taken_for_words
 from sallet.season.visible import Visible
@@ -17,8 +18,8 @@ from sallet.study.features import organ_words
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from sallet.cards.data import Runs
     from sallet.lesson.model import Fact
-    from sallet.publish.paper_parts import Runs
     from sallet.publish.site import Site
     from sallet.season.plan import Taught
     from sallet.season.telling import Telling

@@ -11,16 +11,11 @@ from itertools import chain
 from typing import TYPE_CHECKING, Any, Final
 
 from sallet.cards.content import FIRST
-from sallet.cards.plain import paragraphs, runs
-from sallet.publish.briefing import OUTDOORS, STANDING
-from sallet.publish.paper_parts import (
-    danger_data,
-    emergency_data,
-    head_data,
-    plant_data,
-    runs_data,
-    unread_words,
-)
+from sallet.cards.data import danger_data, runs_data
+from sallet.cards.facts import caution_runs
+from sallet.cards.plain import paragraphs
+from sallet.publish.briefing import STANDING, is_for_outdoors
+from sallet.publish.paper_parts import emergency_data, head_data, plant_data, unread_words
 from sallet.publish.paper_walk_plants import (
     about_words,
     settled_data,
@@ -68,7 +63,7 @@ def walk_data(page: SessionPage, site: Site) -> dict[str, Any]:
         "emergency": emergency_data(site),
         "standing": list(STANDING),
         "warned": list(chain.from_iterable(_warned(taught, site) for taught in meeting.taught)),
-        "told": [_told(x, c) for x in lessons for c in x.cautions if _is_told(c)],
+        "told": [_told(x, c) for x in lessons for c in x.cautions if is_for_outdoors(c.kind)],
         "first_aid": [_told(x, c) for x in lessons for c in x.cautions if c.kind == FIRST],
         "tasted": names_of(page.food),
         "plants": [taught_data(taught, site) for taught in meeting.taught],
@@ -88,13 +83,9 @@ def _facts(meeting: Meeting) -> Iterator[tuple[str, str]]:
     yield "Plants", {0: "none is taught on this day", 1: "1 plant"}.get(count, f"{count} plants")
 
 
-def _is_told(caution: Caution) -> bool:
-    return not caution.kind or caution.kind in OUTDOORS
-
-
 def _told(lesson: Lesson, caution: Caution) -> dict[str, Any]:
     """Return a caution whole, as the lesson has it: no shorter wording is taken."""
-    words = runs_data(runs(f"{caution.text.value} {caution.note.text}"))
+    words = runs_data(caution_runs(caution))
     return {"plant": lesson.name, "kind": caution.kind or "also", "runs": words}
 
 

@@ -8,17 +8,16 @@ harms, the bar is broken, and crosses stand in a row of their own.
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Final, Literal
+from typing import TYPE_CHECKING, Final
 
 from markupsafe import Markup
 
 from sallet.lesson.values.times import LENGTHS, MONTHS, YEAR
-from sallet.season.move import windows_of
 from sallet.season.strip import (
     NOT_SURE,
+    bars,
     doubts_of,
-    runs,
-    split,
+    runs_of,
     strip_name,
     strip_rows,
     strip_words,
@@ -27,8 +26,8 @@ from sallet.season.strip import (
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
-    from sallet.season.here import Kind, Row, Stretch
-    from sallet.season.strip import Run
+    from sallet.season.here import Kind, Row
+    from sallet.season.strip import Look, Run
 
 WIDTH: Final = 344
 """All lengths are in units of the drawing; a phone shows about one to a pixel."""
@@ -98,25 +97,17 @@ def _row(row: Row, top: int) -> Markup:
     text = Markup('<text class="row {}" x="0" y="{}">{}</text>').format(
         row.kind, top + BAR + 2, name
     )
-    return text + Markup("").join(_stretch(row, s, top + 3) for s in row.stretches)
+    drawn = (_bar(row.kind, look, run, top + 3) for run, look in bars(row))
+    return text + Markup("").join(drawn)
 
 
-def _stretch(row: Row, stretch: Stretch, top: int) -> Markup:
-    if stretch.here is None:
-        return Markup()
-    kind = row.kind
-    certain = (
-        _bar("doubt" if unsure else kind, part, top)
-        for run in runs(stretch.firm or stretch.here)
-        for part, unsure in split(run, row.not_sure)
-    )
-    soft = (_soft(kind, run, top) for end in stretch.unsure for run in runs(end))
-    return Markup("").join((*soft, *certain))
+def _bar(kind: Kind, look: Look, run: Run, top: int) -> Markup:
+    return _soft(kind, run, top) if look == "soft" else _certain(look, run, top)
 
 
 def _doubt(days: frozenset[int], top: int) -> Markup:
     text = Markup('<text class="row doubt" x="0" y="{}">{}</text>').format(top + BAR + 2, NOT_SURE)
-    ends = (_ends(run) for window in windows_of(days) for run in runs(window))
+    ends = map(_ends, runs_of(days))
     return text + Markup("").join(_crosses(left, right, top + 3) for left, right in ends)
 
 
@@ -143,12 +134,12 @@ def _ends(run: Run) -> tuple[float, float]:
     return NAMES + (run[0] - 1) * _DAY, NAMES + run[1] * _DAY
 
 
-def _bar(kind: Kind | Literal["doubt"], run: Run, top: int) -> Markup:
+def _certain(look: Look, run: Run, top: int) -> Markup:
     left, right = _ends(run)
     bar = Markup('<rect class="{}" x="{}" y="{}" width="{}" height="{}"/>').format(
-        kind, f"{left:.1f}", top, f"{right - left:.1f}", BAR
+        look, f"{left:.1f}", top, f"{right - left:.1f}", BAR
     )
-    return bar + _hatch(left, right, top) if kind == "harm" else bar
+    return bar + _hatch(left, right, top) if look == "harm" else bar
 
 
 def _hatch(left: float, right: float, top: int) -> Markup:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from itertools import groupby
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Final, Literal
 
 from sallet.lesson.values.times import YEAR
+from sallet.season.move import windows_of
 from sallet.season.words import days_words, row_words
 
 if TYPE_CHECKING:
@@ -19,6 +20,8 @@ NOT_SURE: Final = "not yet sure"
 
 Run = tuple[int, int]
 """From the first to the last day, inside one year."""
+Look = Literal["eaten", "seen", "harm", "doubt", "soft"]
+"""What a bar tells: a row's kind, that it is not sure there, or that nobody can say."""
 
 
 def strip_name(row: Row) -> str:
@@ -43,6 +46,22 @@ def strip_words(rows: Sequence[Row]) -> str:
     if doubt:
         told.append(f"{NOT_SURE}: {days_words(doubt)}")
     return "; ".join(told) + "."
+
+
+def bars(row: Row) -> Iterator[tuple[Run, Look]]:
+    """Yield the bars of a row, those of uncertain days before the certain ones of each time."""
+    for stretch in row.stretches:
+        if stretch.here is None:
+            continue
+        yield from ((run, "soft") for end in stretch.unsure for run in runs(end))
+        for run in runs(stretch.firm or stretch.here):
+            for part, unsure in split(run, row.not_sure):
+                yield part, "doubt" if unsure else row.kind
+
+
+def runs_of(days: Iterable[int]) -> Iterator[Run]:
+    """Yield some days of the year as runs that do not cross the new year."""
+    yield from (run for window in windows_of(days) for run in runs(window))
 
 
 def runs(window: Window) -> tuple[Run, ...]:
